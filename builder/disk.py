@@ -1,0 +1,83 @@
+"""Files on disk: bounded reading, atomic writing, whole folders swapped in."""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import secrets
+import shutil
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from importlib.resources import files
+from pathlib import Path
+
+from builder.fault import Fault
+
+
+def shipped(name: str) -> Path:
+    """The folder or file that comes with the tool: `content`, `demo_course` or `site_config.yml`."""
+    inside = Path(str(files("builder"))) / "_data" / name
+    beside = Path(str(files("builder"))).parent / name
+    for found in (inside, beside):
+        if found.exists():
+            return found
+    raise Fault(f"The tool's own {name} is missing.", "Install caseloom again.")
+
+
+def read_bytes(path: Path, limit: int) -> bytes:
+    """The bytes of a file of at most `limit` bytes; a Fault when it is larger or cannot be read."""
+    try:
+        with path.open("rb") as file:
+            data = file.read(limit + 1)
+    except OSError as error:
+        raise Fault(f"{path.name} cannot be read: {error.strerror}.", "Check that it is there and yours.") from error
+    if len(data) > limit:
+        raise Fault(f"{path.name} is larger than {limit:,} bytes.", "Split it, or remove what does not belong.")
+    return data
+
+
+def write_text(path: Path, text: str) -> None:
+    """Write a text file so that a reader sees the old or the new, never half."""
+    write_bytes(path, text.encode("utf-8"))
+
+
+def write_bytes(path: Path, data: bytes) -> None:
+    """Write a file so that a reader sees the old or the new, never half."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    draft = path.with_name(f".{path.name}.{secrets.token_hex(4)}")
+    try:
+        with draft.open("wb") as file:
+            file.write(data)
+            file.flush()
+            os.fsync(file.fileno())
+        draft.replace(path)
+    finally:
+        draft.unlink(missing_ok=True)
+
+
+def write_tree(root: Path, tree: Mapping[str, str | bytes]) -> None:
+    """Write many files under `root`; names are relative with `/`."""
+    for name, data in tree.items():
+        write_bytes(root / name, data if isinstance(data, bytes) else data.encode("utf-8"))
+
+
+@contextmanager
+def swapped_in(target: Path) -> Iterator[Path]:
+    """Give a fresh folder to fill; it takes the place of `target` whole, only if all went well."""
+    target.parent.mkdir(parents=True, exist_ok=True)
+    draft = target.with_name(f".{target.name}.{secrets.token_hex(4)}")
+    draft.mkdir()
+    try:
+        yield draft
+        old = target.with_name(f".{target.name}.{secrets.token_hex(4)}.old")
+        if target.exists():
+            target.rename(old)
+        draft.rename(target)
+        shutil.rmtree(old, ignore_errors=True)
+    finally:
+        shutil.rmtree(draft, ignore_errors=True)
+
+
+def fingerprint(text: str) -> str:
+    """The SHA-256 of a normalised text, as hex."""
+    return hashlib.sha256(text.encode("utf-8")).hexdigest()

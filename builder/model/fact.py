@@ -1,0 +1,62 @@
+"""Facts: what may be recorded of a client or written of an option, and which way is dangerous."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Literal
+
+from pydantic import Field
+
+from builder.model.noun import Format, Id, Noun, Text
+
+Kind = Literal["yes_no", "one_of", "scale", "number"]
+Group = Literal["red_flag", "contraindication", "sign", "measure", "history", "clearance", "consent", "written"]
+WorseWhen = Literal["yes", "no", "higher", "lower", "both", "neither"]
+Value = str | Decimal
+
+
+class Fact(Noun):
+    """One declared fact; the values of a scale are listed from first to last in its own order."""
+
+    kind: Kind = Field(description="yes_no, one_of, scale (ordered words) or number.")
+    label: Text = Field(description="Short name, as on the board of a visit.")
+    group: Group = Field(description="What sort of fact this is.")
+    worse_when: WorseWhen = Field(description="Which direction is the dangerous one.")
+    question: Text | None = Field(default=None, description="How a therapist asks for it.")
+    values: tuple[str, ...] = Field(default=(), description="The words it may have (one_of, scale).")
+    words: dict[str, Text] = Field(default_factory=dict, description="How a value reads on the page.")
+    unit: str = Field(default="", description="Unit of a number, such as ° or min.")
+    low: Decimal | None = Field(default=None, description="Least number that makes sense.")
+    high: Decimal | None = Field(default=None, description="Greatest number that makes sense.")
+    screen: bool = Field(default=False, description="Must be asked before hands-on work.")
+    room: bool = Field(default=False, description="Can change in the room: a sign, time, preparation, dose.")
+    reported: bool = Field(default=False, description="Reported by a clinician, never ours to compute.")
+    excludes: tuple[Id, ...] = Field(default=(), description="Yes/no facts that cannot be yes beside a yes here.")
+
+    @property
+    def words_of_values(self) -> tuple[str, ...]:
+        """The values of a fact that is not a number, as written in files."""
+        return ("no", "yes") if self.kind == "yes_no" else self.values
+
+
+class FactBook(Noun):
+    """`content/facts.yml`: every fact of a client, and every attribute of a written option."""
+
+    format: Format
+    facts: dict[Id, Fact]
+    written: dict[Id, Fact]
+
+
+class ScreeningSet(Noun):
+    """A named, dated list of facts that are asked together."""
+
+    name: Text
+    date: Text
+    covers: tuple[Id, ...]
+
+
+class ScreeningBook(Noun):
+    """`content/screening.yml`: the screening sets an author may name."""
+
+    format: Format
+    sets: dict[Id, ScreeningSet]

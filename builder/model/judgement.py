@@ -1,0 +1,115 @@
+"""What the rules say of a visit: phase, severity, session, and each option as written."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from builder.model.card import Aim, Answer, Contested, Phase
+from builder.model.rule import FirstAction, Urgency
+from builder.model.tables import Severity
+
+
+@dataclass(frozen=True)
+class Reason:
+    """One step of a judgement in words, with the facts and sources it rests on."""
+
+    text: str
+    facts: tuple[str, ...] = ()
+    source: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Asked:
+    """A question whose answer would settle something, and the rules that wait for it."""
+
+    fact: str
+    question: str
+    rules: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Fired:
+    """A rule, cell or limit that bears on an answer: `fires` surely, or `open` for want of a record."""
+
+    id: str
+    title: str
+    truth: str
+    effect: str
+    why: str
+    strength: str
+    source: tuple[str, ...]
+    contested: Contested | None
+    reviewed: bool
+    change: str | None = None
+
+
+@dataclass(frozen=True)
+class PhaseJudgement:
+    """The phases the visit may be in, with reasons; `next_in_hours` by the calendar alone."""
+
+    possible: tuple[Phase, ...]
+    reasons: tuple[Reason, ...]
+    next_phase: Phase | None = None
+    next_in_hours: Decimal | None = None
+
+
+@dataclass(frozen=True)
+class SeverityJudgement:
+    """The grades the injury may have; `gradable` says whether a published table could tell."""
+
+    possible: tuple[Severity, ...]
+    table: str | None
+    gradable: bool
+    reasons: tuple[Reason, ...]
+
+
+@dataclass(frozen=True)
+class SessionJudgement:
+    """Go on, ask first, or stop and refer."""
+
+    answer: str
+    urgency: Urgency | None
+    ask: tuple[Asked, ...]
+    rules: tuple[Fired, ...]
+    first_action: FirstAction | None
+
+
+@dataclass(frozen=True)
+class WouldChange:
+    """A smallest change in the room that gives another answer."""
+
+    set: dict[str, str | Decimal]
+    answer: Answer
+    text: str
+
+
+@dataclass(frozen=True)
+class OptionJudgement:
+    """One option as written: its answer as it surely is and at worst, and whether it serves the aim."""
+
+    card: str
+    site: str
+    written: dict[str, str | Decimal]
+    answer: Answer
+    at_worst: Answer
+    serves_aim: bool
+    right: bool
+    ask: tuple[Asked, ...]
+    rules: tuple[Fired, ...]
+    change: str | None
+    would_change: tuple[WouldChange, ...] = field(default=())
+
+
+@dataclass(frozen=True)
+class VisitJudgement:
+    """All the rules say of one visit; `chosen` and `wrong` follow the author's order, `cards` covers the library."""
+
+    visit: str
+    phase: PhaseJudgement
+    severity: SeverityJudgement
+    session: SessionJudgement
+    aims: tuple[Aim, ...]
+    chosen: tuple[OptionJudgement, ...]
+    wrong: tuple[OptionJudgement, ...]
+    cards: dict[str, OptionJudgement]

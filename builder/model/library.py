@@ -1,0 +1,43 @@
+"""The whole of what a course rests on, once read: content and course together."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from builder.model.card import Card
+from builder.model.case import Case
+from builder.model.course import BoardRules, CourseFile, SiteConfig
+from builder.model.fact import FactBook, ScreeningBook
+from builder.model.rule import Rule
+from builder.model.station import Station
+from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.place import Places
+
+
+@dataclass(frozen=True)
+class Content:
+    """The clinical content: shipped, with a course's own rules and cards added; keyed by id."""
+
+    facts: FactBook
+    screening: ScreeningBook
+    phases: PhaseBook
+    severity: SeverityBook
+    references: ReferenceBook
+    cards: dict[str, Card]
+    rules: dict[str, Rule]
+    boards: dict[str, BoardRules]
+    words: dict[str, str]
+    own_rules: frozenset[str] = frozenset()
+
+
+@dataclass(frozen=True)
+class Course:
+    """One course as its files say it; `places` is keyed by relative file name, `lessons` by file stem."""
+
+    file: CourseFile
+    cases: dict[str, Case]
+    stations: dict[str, Station]
+    lessons: dict[str, str]
+    site: SiteConfig
+    content: Content
+    places: dict[str, Places] = field(default_factory=dict)

@@ -1,0 +1,64 @@
+"""Papers: what a participant may see of a test. Nothing here knows what is right."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from builder.model.noun import Noun
+
+
+class BoardCell(Noun):
+    """One finding as shown: label, value in words, and the fact it came from for its drawing."""
+
+    label: str
+    value: str
+    fact: str
+    number: str | None = None
+
+
+class Scene(Noun):
+    """What the therapist could know at one visit, in words."""
+
+    title: str
+    client: str
+    story: str
+    board: tuple[BoardCell, ...]
+    screen: str
+
+
+class PaperOption(Noun):
+    """One option as shown: a title and chips for how it is done."""
+
+    id: str
+    title: str
+    chips: tuple[str, ...] = ()
+
+
+class PaperQuestion(Noun):
+    """One question as shown."""
+
+    id: str
+    kind: Literal["one", "many"]
+    stem: str
+    hint: str
+    scene: Scene
+    options: tuple[PaperOption, ...]
+
+
+class Paper(Noun):
+    """One version of a test, without key."""
+
+    test: str
+    title: str
+    version: str
+    language: str
+    questions: tuple[PaperQuestion, ...]
+
+
+class PublishedTest(Noun):
+    """All papers of one test, and the edition they belong to."""
+
+    test: str
+    title: str
+    edition: str
+    papers: tuple[Paper, ...]

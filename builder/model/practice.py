@@ -1,0 +1,75 @@
+"""Practice: questions with a reason for every option; never made from a test's cases."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Literal
+
+from builder.model.card import Phase
+from builder.model.course import QuestionTopic
+from builder.model.noun import Noun
+from builder.model.paper import PaperQuestion, Scene
+
+Mark = Literal["ok", "change", "not_yet", "barred", "refer", "right", "wrong"]
+
+
+class Feedback(Noun):
+    """What is said of one option: a word with its shape, the reason, and what it rests on."""
+
+    option: str
+    mark: Mark
+    word: str
+    reason: str
+    rests_on: str = ""
+    contested: str = ""
+    would_change: tuple[str, ...] = ()
+
+
+class PracticeQuestion(Noun):
+    """One question, what is right, and what is said of each option."""
+
+    topic: QuestionTopic
+    question: PaperQuestion
+    right: tuple[str, ...]
+    feedback: tuple[Feedback, ...]
+    reviewed: bool
+
+
+class Band(Noun):
+    """One phase on the timeline, in hours since the latest injury."""
+
+    phase: Phase
+    word: str
+    start: Decimal
+    end: Decimal
+
+
+class Timeline(Noun):
+    """The healing timeline of a visit: bands by the calendar, earlier visits, and today."""
+
+    bands: tuple[Band, ...]
+    earlier: tuple[Decimal, ...]
+    today: Decimal
+    words: str
+
+
+class PracticeVisit(Noun):
+    """One visit as it unfolds; the timeline is shown only after the phase is decided."""
+
+    id: str
+    scene: Scene
+    questions: tuple[PracticeQuestion, ...]
+    timeline: Timeline | None
+    first_action_do: tuple[str, ...] = ()
+    first_action_avoid: tuple[str, ...] = ()
+    next: str = ""
+
+
+class PracticeCase(Noun):
+    """One case to practise on."""
+
+    id: str
+    title: str
+    subtitle: str
+    mechanism: str
+    visits: tuple[PracticeVisit, ...]

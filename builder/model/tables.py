@@ -1,0 +1,92 @@
+"""Published tables: severity from a measure, phase from clock and signs, and the list of sources."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from pydantic import Field
+
+from builder.model.card import Aim, Phase
+from builder.model.condition import Condition
+from builder.model.noun import Format, Hours, Id, Noun, Strength, Text
+
+Severity = Literal["mild", "moderate", "severe"]
+SEVERITIES: tuple[Severity, ...] = ("mild", "moderate", "severe")
+Tissue = Literal["muscle", "ligament", "tendon"]
+
+
+class Band(Noun):
+    """One grade of a severity table: the measure that earns it."""
+
+    grade: Severity
+    when: Condition
+
+
+class SeverityTable(Noun):
+    """A published table that grades an injury from one measure taken within a window of hours."""
+
+    applies: Condition
+    measure: Id
+    not_before: Hours
+    not_after: Hours
+    bands: tuple[Band, ...]
+    source: tuple[Id, ...]
+    note: Text | None = None
+
+
+class Clock(Noun):
+    """When each phase ends by the calendar, for one tissue and severity; the end itself still belongs to it."""
+
+    tissue: Tissue
+    severity: Severity
+    acute_until: Hours
+    early_repair_until: Hours
+    late_repair_until: Hours
+    source: tuple[Id, ...]
+
+
+class Sign(Noun):
+    """A sign that holds the phase back: while it is there the phase is no later than `no_later_than`."""
+
+    id: Id
+    when: Condition
+    no_later_than: Phase
+    text: Text
+    source: tuple[Id, ...]
+    strength: Strength
+
+
+class PhaseBook(Noun):
+    """`content/phases.yml`: clocks, signs, where phase does not apply, and the aim of each phase."""
+
+    format: Format
+    does_not_apply: Condition
+    clocks: tuple[Clock, ...]
+    signs: tuple[Sign, ...]
+    doubt: tuple[Sign, ...] = Field(default=(), description="Signs ahead of the calendar: said, never refers.")
+    aims: dict[Phase, Aim]
+    aim_words: dict[Aim, Text]
+    phase_words: dict[Phase, Text]
+    source: tuple[Id, ...]
+
+
+class SeverityBook(Noun):
+    """`content/severity.yml`: the published severity tables, and how a grade reads."""
+
+    format: Format
+    words: dict[Severity, Text]
+    tables: dict[Id, SeverityTable]
+
+
+class Reference(Noun):
+    """One source: its citation, and its year where it has one."""
+
+    cite: Text
+    year: int | None = None
+
+
+class ReferenceBook(Noun):
+    """`content/references.yml`: every source that content may name."""
+
+    format: Format
+    sources: dict[Id, Reference]
