@@ -7,7 +7,7 @@ from typing import Literal
 
 from pydantic import Field
 
-from builder.model.condition import Condition
+from builder.model.condition import Limits
 from builder.model.noun import Format, Id, Noun, Strength, Text
 
 Phase = Literal["acute", "early_repair", "late_repair", "remodelling", "none"]
@@ -42,7 +42,7 @@ class CellRow(Noun):
     phase: tuple[Phase, ...]
     site: tuple[Site, ...] = SITES
     answer: Literal["ok", "not_yet", "barred"]
-    limits: dict[Id, Condition] = Field(default_factory=dict, description="What the option must have written.")
+    limits: Limits = Field(default_factory=dict, description="What the option must have written.")
     why: Text
     source: tuple[Id, ...] = Field(min_length=1)
     strength: Strength

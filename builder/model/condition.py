@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Annotated, Any
 
-from pydantic import BeforeValidator, PlainSerializer, WithJsonSchema
+from pydantic import BeforeValidator, PlainSerializer, SkipValidation, WithJsonSchema
 
 BOUNDS = ("over", "at_least", "below", "at_most")
 
@@ -145,8 +145,28 @@ def polar_atoms(node: Node, positive: bool = True) -> Iterator[tuple[Among | Wit
 
 
 Condition = Annotated[
-    Node,
+    SkipValidation[Node],
     BeforeValidator(parse),
     PlainSerializer(unparse),
     WithJsonSchema({"type": "object", "description": "`fact: value`, a range, or all / any / not / recorded."}),
+]
+
+
+def parse_limits(written: object) -> object:
+    """Conditions on the attributes of an option, from `{minutes: {at_most: 20}, barrier: yes}`."""
+    if not isinstance(written, dict):
+        return written
+    return {name: parse({f"written.{name}": value}) for name, value in written.items()}
+
+
+def unparse_limits(limits: dict[str, Node]) -> dict[str, Any]:
+    """The plain mapping that `parse_limits` reads back as these limits."""
+    return {name: unparse(node)[f"written.{name}"] for name, node in limits.items()}
+
+
+Limits = Annotated[
+    dict[str, Annotated[Node, SkipValidation()]],
+    BeforeValidator(parse_limits),
+    PlainSerializer(unparse_limits),
+    WithJsonSchema({"type": "object", "description": "What must be written, each attribute with its bounds."}),
 ]

@@ -8,7 +8,7 @@ from typing import Literal, Self
 from pydantic import Field, model_validator
 
 from builder.model.card import Contested, Reviewed, Site
-from builder.model.condition import Condition
+from builder.model.condition import Condition, Limits
 from builder.model.noun import Format, Id, Noun, Strength, Text
 
 Urgency = Literal["emergency", "same_day", "days", "not_urgent"]
@@ -36,7 +36,7 @@ class OptionEffect(Noun):
     groups: tuple[Id, ...] = Field(default=(), description="Cards meant by group; `hands_on`, `techniques` are given.")
     sites: tuple[Site, ...] = Field(default=(), description="Only at these sites; empty means everywhere.")
     answer: Literal["not_yet", "barred"] | None = None
-    needs: dict[Id, Condition] = Field(default_factory=dict, description="Attributes that must be written so.")
+    needs: Limits = Field(default_factory=dict, description="Attributes that must be written so.")
 
     @model_validator(mode="after")
     def _one_effect(self) -> Self:
