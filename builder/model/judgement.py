@@ -102,6 +102,16 @@ class OptionJudgement:
 
 
 @dataclass(frozen=True)
+class DoseJudgement:
+    """Other doses of one chosen option, along its card's ladder: each value's answer at worst."""
+
+    chosen: int
+    attribute: str
+    written: Decimal
+    answers: dict[Decimal, Answer]
+
+
+@dataclass(frozen=True)
 class VisitJudgement:
     """All the rules say of one visit; `chosen` and `wrong` follow the author's order, `cards` covers the library."""
 
@@ -113,3 +123,4 @@ class VisitJudgement:
     chosen: tuple[OptionJudgement, ...]
     wrong: tuple[OptionJudgement, ...]
     cards: dict[str, OptionJudgement]
+    doses: tuple[DoseJudgement, ...] = ()

@@ -27,6 +27,7 @@ class SeverityTable(Noun):
 
     applies: Condition
     measure: Id
+    recalled: Id | None = Field(default=None, description="The same measure, known from a record of that window.")
     not_before: Hours
     not_after: Hours
     bands: tuple[Band, ...]

@@ -1,0 +1,167 @@
+"""The judge: one rule set made ready, and every visit of every case answered by it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import replace
+from decimal import Decimal
+
+from builder.judge.change import would_change
+from builder.judge.frame import Frame
+from builder.judge.option import OptionJudge
+from builder.judge.phase import PhaseJudge, ends
+from builder.judge.session import SessionJudge
+from builder.judge.severity import SeverityJudge
+from builder.judge.space import Space, Value
+from builder.judge.values import values_of
+from builder.model.card import Aim
+from builder.model.case import Case, CaseOption, Visit
+from builder.model.condition import Node
+from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
+from builder.model.library import Content
+from builder.model.tables import Severity
+
+
+class Judge:
+    """All of a course's clinical content, compiled once."""
+
+    def __init__(self, content: Content) -> None:
+        """Cut the decision space at every bound any rule, cell, table or clock names."""
+        written = {f"written.{name}": fact for name, fact in content.facts.written.items()}
+        self.content = content
+        self.space = Space({**content.facts.facts, **written}, _conditions(content), _cuts(content))
+        rules = list(content.rules.values())
+        self.severities = SeverityJudge(content.severity, self.space)
+        self.phases = PhaseJudge(content.phases, self.space)
+        self.sessions = SessionJudge(rules, self.space)
+        self.options = OptionJudge(content.cards, rules, self.space)
+
+    def case(self, case: Case) -> tuple[VisitJudgement, ...]:
+        """Every visit of a case, in order; a grade a table gave holds until the next injury."""
+        judged: list[VisitJudgement] = []
+        earlier: Severity | None = None
+        for index, visit in enumerate(case.visits):
+            if visit.since_reinjury is not None and _new_clock(case, index):
+                earlier = None
+            one = self.visit(case, visit, earlier)
+            if one.severity.gradable:
+                earlier = one.severity.possible[0]
+            judged.append(one)
+        return tuple(judged)
+
+    def visit(self, case: Case, visit: Visit, earlier: Severity | None) -> VisitJudgement:
+        """One visit: session, phase, severity, the author's options, and every card at its usual dose."""
+        values = values_of(case, visit, self.content.screening)
+        frame = self.frame(values, visit.severity or case.severity, earlier)
+        chosen = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.chosen)
+        wrong = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.wrong)
+        cards = {
+            card.id: self.options.judge(frame, card, str(card.usual.get("site", "on")), _usual(card.usual))
+            for card in self.content.cards.values()
+        }
+        doses = tuple(self._doses(frame, visit.chosen))
+        shown = frame.shown()
+        return VisitJudgement(
+            visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, cards, doses
+        )
+
+    def frame(self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None) -> Frame:
+        """A visit's recorded values made ready: what is derived is worked out in its order."""
+        return self.frame_of(self.space.state(dict(values)), declared, earlier, values.get("hours"))
+
+    def frame_of(
+        self, state: list[int], declared: Severity | None, earlier: Severity | None, hours: Value | None = None
+    ) -> Frame:
+        """The frame of a state of masks; severity, then phase, then session, each from the ones before."""
+        severity = self.severities.judge(state, declared, earlier)
+        self._set(state, "severity", severity.possible)
+        phase, behind = self.phases.judge(state, hours if isinstance(hours, Decimal) else None)
+        self._set(state, "phase", phase.possible)
+        self._set(state, "signs_behind", [Decimal(one) for one in behind])
+        session, urgencies = self.sessions.judge(state)
+        self._set(state, "session_urgency", urgencies)
+        aims = self._aims(session, phase.possible)
+        return Frame(tuple(state), phase, severity, session, aims)
+
+    def _set(self, state: list[int], name: str, values: object) -> None:
+        variable = self.space.variables[name]
+        state[self.space.index[name]] = sum({variable.mask_of(one) for one in values})  # type: ignore[attr-defined]
+
+    def _aims(self, session: SessionJudgement, phases: tuple[str, ...]) -> tuple[Aim, ...]:
+        if session.answer == "refer":
+            return ("refer",)
+        if session.answer == "ask_first":
+            return ("ask",)
+        aims = self.content.phases.aims
+        return tuple(dict.fromkeys(aims[phase] for phase in phases))  # type: ignore[index]
+
+    def _option(
+        self,
+        frame: Frame,
+        option: CaseOption,
+        values: Mapping[str, Value],
+        visit: Visit,
+        case: Case,
+        earlier: Severity | None,
+    ) -> OptionJudgement:
+        card = self.content.cards[option.card]
+        judged = self.options.judge(frame, card, option.site, option.written)
+        declared = visit.severity or case.severity
+        changes = would_change(self, values, (declared, earlier), judged)
+        return replace(judged, would_change=changes)
+
+    def _doses(self, frame: Frame, chosen: tuple[CaseOption, ...]) -> Iterator[DoseJudgement]:
+        for index, option in enumerate(chosen):
+            card = self.content.cards[option.card]
+            for attribute, ladder in card.ladder.items():
+                written = option.written.get(attribute)
+                if isinstance(written, Decimal):
+                    doses = sorted({*ladder, written})
+                    answers = {
+                        dose: self.options.answers(frame, card, option.site, {**option.written, attribute: dose})[1]
+                        for dose in doses
+                    }
+                    yield DoseJudgement(index, attribute, written, answers)
+
+
+def _usual(usual: Mapping[str, Value]) -> dict[str, Value]:
+    return {name: value for name, value in usual.items() if name != "site"}
+
+
+def _new_clock(case: Case, index: int) -> bool:
+    if index == 0:
+        return True
+    visit, before = case.visits[index], case.visits[index - 1]
+    if visit.since_reinjury is None:
+        return False
+    happened = visit.since_injury - visit.since_reinjury
+    return happened > before.since_injury
+
+
+def _conditions(content: Content) -> Iterator[Node]:
+    for rule in content.rules.values():
+        yield rule.when
+        for effect in rule.options:
+            yield from effect.needs.values()
+    for card in content.cards.values():
+        for row in card.baseline:
+            yield from row.limits.values()
+    for table in content.severity.tables.values():
+        yield table.applies
+        yield from (band.when for band in table.bands)
+    yield content.phases.does_not_apply
+    yield from (sign.when for sign in (*content.phases.signs, *content.phases.doubt))
+
+
+def _cuts(content: Content) -> Iterator[tuple[str, Decimal]]:
+    for clock in content.phases.clocks:
+        yield from (("hours", end) for end in ends(clock))
+    for table in content.severity.tables.values():
+        yield from (("hours", one) for one in (table.not_before, table.not_after))
+        for band in table.bands:
+            for bound in getattr(band.when, "bounds", ()):
+                yield (table.recalled or table.measure, bound[1])
+    yield from (("signs_behind", Decimal(one)) for one in range(4))
+    for card in content.cards.values():
+        for attribute, ladder in card.ladder.items():
+            yield from ((f"written.{attribute}", one) for one in ladder)

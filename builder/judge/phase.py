@@ -1,0 +1,106 @@
+"""Which healing phase a visit is in: the calendar since the latest injury, held back by signs, never pushed on."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from itertools import product
+
+from builder.judge.space import Space
+from builder.judge.truth import Truth, compiled
+from builder.model.card import PHASES, Phase
+from builder.model.judgement import PhaseJudgement, Reason
+from builder.model.tables import Clock, PhaseBook, Sign
+
+HEALING: tuple[Phase, ...] = PHASES[:4]
+
+
+class PhaseJudge:
+    """The clocks and signs of one rule set, ready to date a visit."""
+
+    def __init__(self, book: PhaseBook, space: Space) -> None:
+        """Compile the signs and sort the clocks by tissue and severity."""
+        self.book, self.space = book, space
+        self.clocks = {(clock.tissue, clock.severity): clock for clock in book.clocks}
+        self.does_not_apply = compiled(book.does_not_apply, space)
+        self.signs = [(sign, compiled(sign.when, space)) for sign in book.signs]
+        self.doubts = [(sign, compiled(sign.when, space)) for sign in book.doubt]
+
+    def judge(self, state: list[int], hours: Decimal | None = None) -> tuple[PhaseJudgement, set[int]]:
+        """The possible phases with reasons, and how many phases the signs may lie behind the calendar.
+
+        `hours` since the latest injury, exactly as recorded, dates the next phase.
+        """
+        applies = self.does_not_apply(state)
+        if applies is Truth.TRUE:
+            reason = Reason("Healing phase does not apply to this complaint.", ("injury",), self.book.source)
+            return PhaseJudgement(("none",), (reason,)), {0}
+        by_clock, reasons = self._by_clock(state)
+        sure = [sign for sign, test in self.signs if test(state) is Truth.TRUE]
+        maybe = [sign for sign, test in self.signs if test(state) is Truth.OPEN]
+        possible, behind = _held_back(by_clock, sure, maybe)
+        reasons += [_sign_reason(sign, "") for sign in sure]
+        reasons += [_sign_reason(sign, "Not recorded: ") for sign in maybe if _matters(sign, by_clock)]
+        reasons += [_sign_reason(one, "") for one, test in self.doubts if test(state) is Truth.TRUE]
+        if applies is Truth.OPEN:
+            possible.add("none")
+        ordered = tuple(phase for phase in PHASES if phase in possible)
+        following, left = self._next(state, ordered, hours)
+        return PhaseJudgement(ordered, tuple(reasons), following, left), behind
+
+    def _by_clock(self, state: list[int]) -> tuple[set[Phase], list[Reason]]:
+        tissues, severities, hours = (self._values(state, name) for name in ("tissue", "severity", "hours"))
+        found: dict[Phase, Clock] = {}
+        for tissue, severity, hour in product(tissues, severities, hours):
+            clock = self.clocks[(tissue, severity)]  # type: ignore[index]
+            found.setdefault(phase_at(clock, Decimal(hour)), clock)
+        reasons = []
+        for phase in HEALING:
+            if phase in found:
+                words = self.book.phase_words[phase]
+                text = f"By the calendar, {found[phase].severity} injury of {found[phase].tissue}: {words}."
+                reasons.append(Reason(text, ("hours", "severity", "tissue"), found[phase].source))
+        return set(found), reasons
+
+    def _next(
+        self, state: list[int], possible: tuple[Phase, ...], hours: Decimal | None
+    ) -> tuple[Phase | None, Decimal | None]:
+        tissues, severities = self._values(state, "tissue"), self._values(state, "severity")
+        dated = len(possible) == 1 and possible[0] in HEALING[:3] and hours is not None
+        if not dated or hours is None or len(tissues) != 1 or len(severities) != 1:
+            return None, None
+        clock = self.clocks[(tissues[0], severities[0])]  # type: ignore[index]
+        left = ends(clock)[HEALING.index(possible[0])] - hours
+        return (HEALING[HEALING.index(possible[0]) + 1], left) if left > 0 else (None, None)
+
+    def _values(self, state: list[int], name: str) -> list[str | Decimal]:
+        return self.space.variables[name].values_in(state[self.space.index[name]])
+
+
+def ends(clock: Clock) -> tuple[Decimal, Decimal, Decimal]:
+    """When acute, early and late repair end by the calendar, in hours."""
+    return clock.acute_until, clock.early_repair_until, clock.late_repair_until
+
+
+def phase_at(clock: Clock, hours: Decimal) -> Phase:
+    """The phase by the calendar; the hour at which a phase ends still belongs to it."""
+    return HEALING[sum(hours > end for end in ends(clock))]
+
+
+def _held_back(by_clock: set[Phase], sure: list[Sign], maybe: list[Sign]) -> tuple[set[Phase], set[int]]:
+    possible: set[Phase] = set()
+    behind: set[int] = set()
+    for clock_phase in by_clock:
+        at = HEALING.index(clock_phase)
+        held = min([at, *(HEALING.index(sign.no_later_than) for sign in sure)])
+        for index in {held, *(min(held, HEALING.index(sign.no_later_than)) for sign in maybe)}:
+            possible.add(HEALING[index])
+            behind.add(at - index)
+    return possible, behind
+
+
+def _matters(sign: Sign, by_clock: set[Phase]) -> bool:
+    return any(HEALING.index(sign.no_later_than) < HEALING.index(phase) for phase in by_clock)
+
+
+def _sign_reason(sign: Sign, lead: str) -> Reason:
+    return Reason(f"{lead}{sign.text}", (), sign.source)

@@ -1,0 +1,71 @@
+"""What a visit asks of the session itself: go on, ask first, or stop and refer."""
+
+from __future__ import annotations
+
+from builder.judge.space import Space
+from builder.judge.truth import Test, Truth, compiled, open_facts
+from builder.model.judgement import Asked, Fired, SessionJudgement
+from builder.model.rule import URGENCIES, Rule, Urgency
+
+
+class SessionJudge:
+    """The rules with an effect on the session, ready to judge."""
+
+    def __init__(self, rules: list[Rule], space: Space) -> None:
+        """Compile every rule that refers."""
+        self.space = space
+        self.rules: list[tuple[Rule, Test]] = [(rule, compiled(rule.when, space)) for rule in rules if rule.session]
+
+    def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
+        """The session's answer, and every urgency it may have (`none` where it may go on)."""
+        truths = [(rule, test(state)) for rule, test in self.rules]
+        sure = [rule for rule, truth in truths if truth is Truth.TRUE]
+        maybe = [rule for rule, truth in truths if truth is Truth.OPEN]
+        urgency = _highest(sure)
+        possible = {urgency or "none"} | {_highest([*sure, rule]) or "none" for rule in maybe}
+        ask = self._ask(state, maybe)
+        fired = tuple(fired_rule(rule, truth) for rule, truth in truths if truth is not Truth.FALSE)
+        answer = "refer" if sure else "ask_first" if ask else "go_on"
+        first = next((rule.session.first_action for rule in _by_urgency(sure) if rule.session), None)
+        return SessionJudgement(answer, urgency, () if sure else ask, fired, first), possible
+
+    def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
+        waiting: dict[str, list[str]] = {}
+        if state[self.space.index["consent"]].bit_count() > 1:
+            waiting["consent"] = []
+        for rule in maybe:
+            for name in open_facts(rule.when, self.space, state):
+                if self.space.variables[name].fact.screen:
+                    waiting.setdefault(name, []).append(rule.id)
+        return tuple(asked(self.space, name, rules) for name, rules in waiting.items())
+
+
+def asked(space: Space, name: str, rules: list[str]) -> Asked:
+    """The question a therapist asks for a fact, and the rules that wait for it."""
+    fact = space.variables[name].fact
+    return Asked(name, fact.question or f"{fact.label}?", tuple(dict.fromkeys(rules)))
+
+
+def fired_rule(rule: Rule, truth: Truth, effect: str = "", change: str | None = None) -> Fired:
+    """A rule as it bears on an answer."""
+    return Fired(
+        id=rule.id,
+        title=rule.title,
+        truth="fires" if truth is Truth.TRUE else "open",
+        effect=effect or (rule.session.urgency if rule.session else ""),
+        why=rule.why,
+        strength=rule.strength,
+        source=rule.source,
+        contested=rule.contested,
+        reviewed=rule.reviewed is not None,
+        change=change,
+    )
+
+
+def _by_urgency(rules: list[Rule]) -> list[Rule]:
+    return sorted(rules, key=lambda rule: -URGENCIES.index(rule.session.urgency) if rule.session else 0)
+
+
+def _highest(rules: list[Rule]) -> Urgency | None:
+    ordered = _by_urgency(rules)
+    return ordered[0].session.urgency if ordered and ordered[0].session else None

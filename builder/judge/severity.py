@@ -1,0 +1,70 @@
+"""How bad the injury is: from a published table inside its window, else declared, else treated as the worse."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from builder.judge.space import Space, Value, holds
+from builder.judge.truth import Truth, compiled
+from builder.model.condition import Among, Within
+from builder.model.judgement import Reason, SeverityJudgement
+from builder.model.tables import SEVERITIES, Severity, SeverityBook, SeverityTable
+
+
+class SeverityJudge:
+    """The severity tables of one rule set, ready to grade."""
+
+    def __init__(self, book: SeverityBook, space: Space) -> None:
+        """Compile where each table applies."""
+        self.book, self.space = book, space
+        self.applies = {name: compiled(table.applies, space) for name, table in book.tables.items()}
+
+    def judge(self, state: list[int], declared: Severity | None, earlier: Severity | None) -> SeverityJudgement:
+        """The grades an injury may have; `earlier` is the grade a table gave at a visit since the same injury."""
+        for name, table in self.book.tables.items():
+            if self.applies[name](state) is Truth.TRUE:
+                return self._by_table(name, table, state, declared, earlier)
+        if declared is None:
+            text = "No severity is declared and no table applies: the worse is taken."
+            return SeverityJudgement(SEVERITIES, None, False, (Reason(text),))
+        return SeverityJudgement((declared,), None, False, (Reason("As declared; no published table applies."),))
+
+    def _by_table(
+        self, name: str, table: SeverityTable, state: list[int], declared: Severity | None, earlier: Severity | None
+    ) -> SeverityJudgement:
+        graded = self._in_window(table, state) or self._recalled(table, state) or earlier
+        if graded is not None:
+            label = self.space.variables[table.measure].fact.label
+            words = self.book.words[graded]
+            text = f"{label}, taken {table.not_before} to {table.not_after} h after the injury: {words}."
+            return SeverityJudgement((graded,), name, True, (Reason(text, (table.measure,), table.source),))
+        least = declared or "mild"
+        worse = SEVERITIES[SEVERITIES.index(least) :]
+        text = (
+            f"This table cannot grade it: it needs the measure {table.not_before} to {table.not_after} h "
+            "after the injury. Treat as the worse."
+        )
+        return SeverityJudgement(worse, name, False, (Reason(text, (table.measure, "hours"), table.source),))
+
+    def _in_window(self, table: SeverityTable, state: list[int]) -> Severity | None:
+        hours = self._single(state, "hours")
+        if not isinstance(hours, Decimal) or not table.not_before <= hours <= table.not_after:
+            return None
+        return self._grade(table, self._single(state, table.measure))
+
+    def _recalled(self, table: SeverityTable, state: list[int]) -> Severity | None:
+        return self._grade(table, self._single(state, table.recalled)) if table.recalled else None
+
+    def _single(self, state: list[int], name: str) -> Value | None:
+        mask = state[self.space.index[name]]
+        values = self.space.variables[name].values_in(mask) if mask.bit_count() == 1 else []
+        return values[0] if values else None
+
+    def _grade(self, table: SeverityTable, value: Value | None) -> Severity | None:
+        if value is None:
+            return None
+        fact = self.space.variables[table.measure].fact
+        for band in table.bands:
+            if isinstance(band.when, Among | Within) and holds(band.when, value, fact):
+                return band.grade
+        return None

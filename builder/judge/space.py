@@ -1,0 +1,144 @@
+"""The decision space: every variable cut into cells, so that a set of possible values is one bit mask.
+
+A word is a cell of its own. A number is cut at every bound that any condition names, into points and the
+gaps between them; within a cell no condition can tell two numbers apart.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from builder.model.condition import Among, Node, Recorded, Within, atoms
+from builder.model.fact import Fact
+
+Value = str | Decimal
+RECORDED = "recorded:"
+FAR = Decimal(10) ** 9
+
+
+@dataclass(frozen=True)
+class Cell:
+    """A word, or a stretch of numbers known by one of them; `least` and `most` bound a gap."""
+
+    value: Value
+    least: Decimal | None = None
+    most: Decimal | None = None
+
+
+@dataclass(frozen=True)
+class Variable:
+    """One variable of the space; bit i of a mask stands for `cells[i]`."""
+
+    name: str
+    fact: Fact
+    cells: tuple[Cell, ...]
+    place: dict[Value, int] = field(default_factory=dict)
+
+    @property
+    def everything(self) -> int:
+        """The mask of all its cells."""
+        return (1 << len(self.cells)) - 1
+
+    def mask_of(self, value: Value) -> int:
+        """The mask of the one cell that holds a value; 0 when it is none of its values."""
+        if (index := self.place.get(value)) is not None:
+            return 1 << index
+        if isinstance(value, str) or self.fact.kind != "number":
+            return 0
+        for index, cell in enumerate(self.cells):
+            if cell.least is not None and cell.most is not None and cell.least < value < cell.most:
+                return 1 << index
+        return 0
+
+    def values_in(self, mask: int) -> list[Value]:
+        """The cells' values in a mask, in order."""
+        return [cell.value for index, cell in enumerate(self.cells) if mask >> index & 1]
+
+
+class Space:
+    """All variables of one rule set, and the masks of its conditions."""
+
+    def __init__(self, facts: dict[str, Fact], conditions: Iterable[Node], cuts: Iterable[tuple[str, Decimal]]) -> None:
+        """Cut every variable at the bounds the conditions name, and at the further `cuts`."""
+        found: dict[str, set[Decimal]] = defaultdict(set)
+        recorded: set[str] = set()
+        for name, value in cuts:
+            found[name].add(value)
+        for condition in conditions:
+            for atom in atoms(condition):
+                if isinstance(atom, Recorded):
+                    recorded.add(atom.name)
+                else:
+                    found[atom.name].update(_numbers(atom))
+        self.variables: dict[str, Variable] = {
+            name: _variable(name, fact, sorted(found[name])) for name, fact in facts.items()
+        }
+        for name in recorded:
+            flag = Fact(kind="yes_no", label=name, group="history", worse_when="neither")
+            self.variables[RECORDED + name] = _variable(RECORDED + name, flag, [])
+        self.index = {name: position for position, name in enumerate(self.variables)}
+
+    def mask(self, atom: Among | Within) -> int:
+        """The mask of the cells in which an atom holds."""
+        variable = self.variables[atom.name]
+        return sum(1 << index for index, cell in enumerate(variable.cells) if holds(atom, cell.value, variable.fact))
+
+    def unknown(self) -> list[int]:
+        """The state in which nothing is recorded, one mask a variable."""
+        no = 1
+        return [no if name.startswith(RECORDED) else one.everything for name, one in self.variables.items()]
+
+    def state(self, values: dict[str, Value]) -> list[int]:
+        """The state in which these values are recorded; a value outside its fact is taken as not recorded."""
+        state = self.unknown()
+        for name, value in values.items():
+            self.record(state, name, value)
+        return state
+
+    def record(self, state: list[int], name: str, value: Value) -> None:
+        """Set one value in a state, with what it excludes."""
+        if name not in self.index or not (mask := self.variables[name].mask_of(value)):
+            return
+        state[self.index[name]] = mask
+        if (flag := self.index.get(RECORDED + name)) is not None:
+            state[flag] = 0b10
+        for other in self.variables[name].fact.excludes if value == "yes" else ():
+            state[self.index[other]] = self.variables[other].mask_of("no")
+
+
+def holds(atom: Among | Within, value: Value, fact: Fact) -> bool:
+    """Whether an atom holds for one value of a fact."""
+    if isinstance(atom, Among):
+        return value in atom.values
+    return all(_bound_holds(bound, limit, value, fact) for bound, limit in atom.bounds)
+
+
+def _bound_holds(bound: str, limit: Value, value: Value, fact: Fact) -> bool:
+    if fact.kind == "number":
+        left, right = Decimal(value), Decimal(limit)
+    else:
+        order = fact.words_of_values
+        left, right = Decimal(order.index(str(value))), Decimal(order.index(str(limit)))
+    return {"over": left > right, "at_least": left >= right, "below": left < right, "at_most": left <= right}[bound]
+
+
+def _numbers(atom: Among | Within) -> list[Decimal]:
+    values = atom.values if isinstance(atom, Among) else tuple(limit for _, limit in atom.bounds)
+    return [one for one in values if isinstance(one, Decimal)]
+
+
+def _variable(name: str, fact: Fact, cuts: list[Decimal]) -> Variable:
+    if fact.kind != "number":
+        cells = tuple(Cell(word) for word in fact.words_of_values)
+        return Variable(name, fact, cells, {cell.value: index for index, cell in enumerate(cells)})
+    low = fact.low if fact.low is not None else -FAR
+    high = fact.high if fact.high is not None else FAR
+    points = sorted({low, high, *(cut for cut in cuts if low < cut < high)})
+    cells = ()
+    for left, right in zip(points, points[1:], strict=False):
+        cells += (Cell(left), Cell((left + right) / 2, left, right))
+    cells += (Cell(points[-1]),)
+    return Variable(name, fact, cells, {cell.value: i for i, cell in enumerate(cells) if cell.least is None})
