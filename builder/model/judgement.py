@@ -124,3 +124,22 @@ class VisitJudgement:
     wrong: tuple[OptionJudgement, ...]
     cards: dict[str, OptionJudgement]
     doses: tuple[DoseJudgement, ...] = ()
+
+
+@dataclass(frozen=True)
+class Hole:
+    """One fault of the rule set: its sort, what it is about, and the smallest witness in words."""
+
+    sort: str
+    about: str
+    witness: str
+
+
+@dataclass(frozen=True)
+class FailedExample:
+    """A rule's own example that does not come out as the rule says."""
+
+    rule: str
+    index: int
+    expected: str
+    found: str

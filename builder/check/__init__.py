@@ -1,0 +1,1 @@
+"""Checking: what an author must mend, each with its place and remedy."""

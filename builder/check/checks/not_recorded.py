@@ -1,0 +1,28 @@
+"""A fact that a chosen option waits for must be recorded."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from builder.check.evidence import Evidence, Finding, case_file
+from builder.diagnostic import Level
+
+LEVEL: Level = "warning"
+
+
+def check(evidence: Evidence) -> Iterator[Finding]:
+    """Facts that nobody recorded and a chosen option depends on."""
+    facts = evidence.course.content.facts.facts
+    for case, index, _, judged in evidence.visits():
+        missing: dict[str, tuple[str, ...]] = {}
+        for option in judged.chosen:
+            missing.update({one.fact: one.rules for one in option.ask})
+        for name, rules in missing.items():
+            label = facts[name].label if name in facts else name
+            yield Finding(
+                case_file(case),
+                ("visits", index),
+                f"{label} is not recorded, and a chosen option depends on it.",
+                f"Add `{name}` to the findings or the history, or name a screening set that covers it.",
+                rules,
+            )

@@ -1,0 +1,36 @@
+"""A fact may not be recorded with two values for the same visit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from builder.check.evidence import Evidence, Finding, case_file
+from builder.diagnostic import Level
+from builder.model.case import Case, Visit
+
+LEVEL: Level = "error"
+
+
+def check(evidence: Evidence) -> Iterator[Finding]:
+    """Facts that history, screen and findings record differently."""
+    for case, index, visit, _ in evidence.visits():
+        for name, first, second in _differing(evidence, case, visit):
+            yield Finding(
+                case_file(case),
+                ("visits", index),
+                f"`{name}` is {first} in one place and {second} in another of the same visit.",
+                "Keep one; an exception to a screen stands under `all_no_except`.",
+            )
+
+
+def _differing(evidence: Evidence, case: Case, visit: Visit) -> Iterator[tuple[str, object, object]]:
+    screened: dict[str, object] = {}
+    if visit.screen and visit.screen.set in evidence.course.content.screening.sets:
+        screened.update(dict.fromkeys(evidence.course.content.screening.sets[visit.screen.set].covers, "no"))
+        screened.update(visit.screen.all_no_except)
+    sources: tuple[dict[str, object], ...] = ({**case.history}, screened, {**visit.findings})
+    for position, source in enumerate(sources):
+        for later in sources[position + 1 :]:
+            for name in source.keys() & later.keys():
+                if source[name] != later[name]:
+                    yield name, source[name], later[name]

@@ -1,0 +1,31 @@
+"""A rule's own examples must come out as the rule says."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from builder.check.evidence import Evidence, Finding
+from builder.diagnostic import Level
+
+LEVEL: Level = "error"
+
+
+def check(evidence: Evidence) -> Iterator[Finding]:
+    """Examples that fail, and rules without an example of each kind."""
+    for one in evidence.failed_examples:
+        yield Finding(
+            f"rules/{one.rule}.yml",
+            ("examples", one.index),
+            f"This example should fire: {one.expected}; it comes out as {one.found}.",
+            "Correct the condition or the example; name every fact the condition needs.",
+            (one.rule,),
+        )
+    for rule in evidence.course.content.rules.values():
+        if {example.fires for example in rule.examples} != {"yes", "no"}:
+            yield Finding(
+                f"rules/{rule.id}.yml",
+                ("examples",),
+                "The rule lacks an example that fires or one that does not.",
+                "Add one that fires and one that differs in a single fact and does not.",
+                (rule.id,),
+            )

@@ -1,0 +1,51 @@
+"""Every check, registered once; its name is its file name."""
+
+from __future__ import annotations
+
+from types import ModuleType
+
+from builder.check.checks import (
+    agenda_times,
+    chosen_not_right,
+    contested_position,
+    declared_phase,
+    declared_severity,
+    grid_filled,
+    not_recorded,
+    not_reviewed,
+    recorded_twice,
+    rule_example,
+    rule_loosens,
+    rule_set_hole,
+    wrong_is_right,
+)
+from builder.check.evidence import Evidence, diagnostic
+from builder.diagnostic import Diagnostic
+
+CHECKS: tuple[ModuleType, ...] = (
+    agenda_times,
+    chosen_not_right,
+    contested_position,
+    declared_phase,
+    declared_severity,
+    grid_filled,
+    not_recorded,
+    not_reviewed,
+    recorded_twice,
+    rule_example,
+    rule_loosens,
+    rule_set_hole,
+    wrong_is_right,
+)
+
+
+def run_checks(evidence: Evidence) -> list[Diagnostic]:
+    """Everything the checks find in a course."""
+    return [
+        diagnostic(evidence, name_of(check), check.LEVEL, found) for check in CHECKS for found in check.check(evidence)
+    ]
+
+
+def name_of(check: ModuleType) -> str:
+    """A check's name, as printed."""
+    return check.__name__.rpartition(".")[2]

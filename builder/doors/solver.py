@@ -1,0 +1,36 @@
+"""The SAT solver: the only place that knows the library behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from types import TracebackType
+from typing import Self
+
+from pysat.solvers import Minisat22
+
+
+class Solver:
+    """Clauses over numbered variables; a negative number is a negated variable."""
+
+    def __init__(self) -> None:
+        """Start without a clause."""
+        self._solver = Minisat22()
+
+    def add(self, clauses: Iterable[list[int]]) -> None:
+        """Add clauses; each is a list of literals of which one must hold."""
+        for clause in clauses:
+            self._solver.add_clause(clause)
+
+    def model(self, assumed: list[int]) -> frozenset[int] | None:
+        """The variables that are true in some solution under these assumptions, or None where there is none."""
+        if not self._solver.solve(assumptions=assumed):
+            return None
+        return frozenset(literal for literal in self._solver.get_model() or () if literal > 0)
+
+    def __enter__(self) -> Self:
+        """Use as a context, so that the solver's memory is given back."""
+        return self
+
+    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None) -> None:
+        """Give the solver's memory back."""
+        self._solver.delete()

@@ -1,0 +1,126 @@
+"""The decision space as clauses: one literal a cell, and one for the truth of every condition in a full record."""
+
+from __future__ import annotations
+
+from itertools import product
+
+from builder.doors.solver import Solver
+from builder.judge.option import groups_of
+from builder.judge.phase import HEALING, phase_at
+from builder.judge.space import RECORDED, Space
+from builder.model.card import SITES, Card
+from builder.model.condition import All, Any_, Node, Not, Recorded, atoms
+from builder.model.library import Content
+from builder.model.rule import URGENCIES, OptionEffect, Rule
+
+
+class Encoding:
+    """Every client that can be recorded in full, as the models of one set of clauses."""
+
+    def __init__(self, content: Content, space: Space, solver: Solver) -> None:
+        """Encode facts, phase, session and every rule's condition."""
+        self.content, self.space, self.solver = content, space, solver
+        self.count = 0
+        self.cells = {name: [self.fresh() for _ in one.cells] for name, one in space.variables.items()}
+        for name, cells in self.cells.items():
+            self._exactly_one(cells)
+            if name.startswith(RECORDED):
+                solver.add([[cells[1]]])
+        self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
+        self._excluded()
+        self._phase()
+        self._session()
+
+    def fresh(self) -> int:
+        """A new literal."""
+        self.count += 1
+        return self.count
+
+    def word(self, name: str, value: str) -> int:
+        """The literal of one word of a variable."""
+        return self.cells[name][self.space.variables[name].place[value]]
+
+    def literal(self, node: Node) -> int:
+        """A literal that is true exactly where the condition holds."""
+        if isinstance(node, Not):
+            return -self.literal(node.part)
+        if isinstance(node, All):
+            return -self.any_of([-self.literal(part) for part in node.parts])
+        if isinstance(node, Any_):
+            return self.any_of([self.literal(part) for part in node.parts])
+        if isinstance(node, Recorded):
+            return self.cells[RECORDED + node.name][1]
+        mask = self.space.mask(node)
+        return self.any_of([cell for index, cell in enumerate(self.cells[node.name]) if mask >> index & 1])
+
+    def any_of(self, literals: list[int]) -> int:
+        """A literal that is true exactly where at least one of these is."""
+        out = self.fresh()
+        self.solver.add([[-out, *literals], *([out, -one] for one in literals)])
+        return out
+
+    def is_open(self, card: Card, site: str) -> int:
+        """True where the card may be used at a site, well written: its cell is OK and no rule answers against it."""
+        cells = [self.word("phase", row_phase) for row_phase in _ok_phases(card, site)]
+        against = [self.fires[rule.id] for rule in self.content.rules.values() if _answers_against(rule, card, site)]
+        return -self.any_of([-self.any_of(cells), *against])
+
+    def _exactly_one(self, cells: list[int]) -> None:
+        self.solver.add([cells, *([-a, -b] for i, a in enumerate(cells) for b in cells[i + 1 :])])
+
+    def _excluded(self) -> None:
+        for name, variable in self.space.variables.items():
+            for other in variable.fact.excludes:
+                self.solver.add([[-self.word(name, "yes"), self.word(other, "no")]])
+
+    def _phase(self) -> None:
+        book = self.content.phases
+        none = self.literal(book.does_not_apply)
+        clock = self._clock()
+        holds = [(HEALING.index(sign.no_later_than), self.literal(sign.when)) for sign in book.signs]
+        phases = [self.word("phase", phase) for phase in HEALING]
+        self.solver.add([[-none, self.word("phase", "none")], [none, -self.word("phase", "none")]])
+        for at, phase in enumerate(phases):
+            later = [self.any_of(clock[at:]), *(-sign for cap, sign in holds if cap < at)]
+            self.solver.add([[-phase, one] for one in later])
+            self.solver.add([[-phase, clock[at], *(sign for cap, sign in holds if cap == at)]])
+
+    def _clock(self) -> list[int]:
+        by_phase: list[list[int]] = [[] for _ in HEALING]
+        hours = self.space.variables["hours"].cells
+        for clock, (index, cell) in product(self.content.phases.clocks, enumerate(hours)):
+            at = HEALING.index(phase_at(clock, cell.value))  # type: ignore[arg-type]
+            parts = [self.word("tissue", clock.tissue), self.word("severity", clock.severity), self.cells["hours"][index]]
+            by_phase[at].append(-self.any_of([-one for one in parts]))
+        return [self.any_of(literals) for literals in by_phase]
+
+    def _session(self) -> None:
+        rules = [rule for rule in self.content.rules.values() if rule.session]
+        higher: list[int] = []
+        for urgency in reversed(URGENCIES):
+            here = self.any_of([self.fires[rule.id] for rule in rules if rule.session and rule.session.urgency == urgency])
+            word = self.word("session_urgency", urgency)
+            self.solver.add([[-word, here], *([-word, -one] for one in higher), [word, -here, *higher]])
+            higher.append(here)
+        self.solver.add([[-self.word("session_urgency", "none"), -one] for one in higher])
+
+
+def _ok_phases(card: Card, site: str) -> list[str]:
+    return [phase for row in card.baseline if row.answer == "ok" and site in row.site for phase in row.phase]
+
+
+def _answers_against(rule: Rule, card: Card, site: str) -> bool:
+    if any(getattr(atom, "name", "").startswith("written.") for atom in atoms(rule.when)):
+        return False
+    return any(one.answer and addressed(one, card, site) for one in rule.options)
+
+
+def addressed(effect: OptionEffect, card: Card, site: str) -> bool:
+    """Whether an effect is about this card at this site."""
+    about = card.id in effect.cards or bool(groups_of(card) & set(effect.groups))
+    return about and (not effect.sites or site in effect.sites)
+
+
+def sites_of(card: Card) -> tuple[str, ...]:
+    """The sites a card may be written for; an action has no site that matters."""
+    return SITES if card.kind == "technique" else SITES[:1]
