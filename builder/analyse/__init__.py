@@ -1,0 +1,1 @@
+"""Learns from the answers where the teaching failed."""

@@ -1,0 +1,1 @@
+"""Lists certificates, and refuses with reasons."""

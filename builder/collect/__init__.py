@@ -1,0 +1,1 @@
+"""Takes answer sheets into the record, each exactly once."""

@@ -1,0 +1,1 @@
+"""The record: one database file per provider, on the private side."""

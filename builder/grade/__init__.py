@@ -1,0 +1,1 @@
+"""Marks answers and decides, by exact fractions."""

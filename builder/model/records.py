@@ -1,0 +1,120 @@
+"""What the record keeps: sheets, attempts, decisions and certificates, and what each rests on."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Literal
+
+from builder.model.answers import AnswerSheet
+from builder.model.course import BoardRules, CourseFile
+from builder.model.noun import Noun, Share
+from builder.model.station import Station, StationSheet
+from builder.model.taught import Participant, Presence, TaughtClass
+
+RequirementKind = Literal["test", "must_pass", "station", "attendance"]
+
+
+class ClassFolder(Noun):
+    """One class with its people and what was seen of them, but for its answers; `course` is the course's id."""
+
+    course: str
+    taught: TaughtClass
+    participants: tuple[Participant, ...]
+    presences: tuple[Presence, ...] = ()
+    station_sheets: tuple[StationSheet, ...] = ()
+
+
+class Terms(Noun):
+    """What a participant of a course must meet; `boards` are those the course names, in its order."""
+
+    course: CourseFile
+    boards: tuple[BoardRules, ...]
+    stations: tuple[Station, ...] = ()
+
+
+class KeptSheet(Noun):
+    """One answer sheet in the record: the digest of its bytes, when it came to us (UTC), and what it says."""
+
+    digest: str
+    received: datetime
+    sheet: AnswerSheet
+
+
+class Mark(Noun):
+    """What one question earned, from 0 to 1."""
+
+    question: str
+    mark: Share
+    given: bool
+    must_pass: bool
+
+
+class Attempt(Noun):
+    """One graded try; `total` is the mean of the marks, `counts` says whether it lies within the tries."""
+
+    test: str
+    number: int
+    code: str
+    version: str
+    sheet: str
+    edition: str
+    key_edition: str
+    marks: tuple[Mark, ...]
+    total: Share
+    pass_mark: Share
+    counts: bool
+    passed: bool
+
+
+class Requirement(Noun):
+    """One thing a certificate needs: met or not, and why, in words and numbers."""
+
+    kind: RequirementKind
+    name: str
+    met: bool
+    reason: str
+
+
+class Basis(Noun):
+    """What a decision rests on: sheets by digest, keys by edition, and fingerprints of terms and evidence."""
+
+    sheets: tuple[str, ...]
+    keys: tuple[str, ...]
+    terms: str
+    evidence: str
+
+
+class Decision(Noun):
+    """Whether one participant, known by the first personal code, met everything."""
+
+    course: str
+    klass: str
+    code: str
+    attempts: tuple[Attempt, ...]
+    requirements: tuple[Requirement, ...]
+    basis: Basis
+
+    @property
+    def met(self) -> bool:
+        """Whether every requirement is met."""
+        return all(one.met for one in self.requirements)
+
+
+class Certificate(Noun):
+    """One certificate as it stands: `person` and `decision` are rows of the record, `printed` holds no name."""
+
+    provider: str
+    number: int
+    revision: int
+    course: str
+    klass: str
+    code: str
+    person: int
+    decision: int
+    issued: date
+    printed: dict[str, str]
+
+    @property
+    def serial(self) -> str:
+        """The serial as printed; a reissue keeps its number and says that it is one."""
+        return f"{self.number:05d}" + (f"-R{self.revision}" if self.revision else "")
