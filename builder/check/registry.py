@@ -42,7 +42,9 @@ CHECKS: tuple[ModuleType, ...] = (
 def run_checks(evidence: Evidence) -> list[Diagnostic]:
     """Everything the checks find in a course."""
     return [
-        diagnostic(evidence, name_of(check), check.LEVEL, found) for check in CHECKS for found in check.check(evidence)
+        diagnostic(evidence, name_of(check), check.LEVEL, found)
+        for check in CHECKS
+        for found in check.check(evidence)
     ]
 
 

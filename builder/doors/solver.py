@@ -22,7 +22,7 @@ class Solver:
             self._solver.add_clause(clause)
 
     def model(self, assumed: list[int]) -> frozenset[int] | None:
-        """The variables that are true in some solution under these assumptions, or None where there is none."""
+        """The variables true in some solution under these assumptions, or None where there is none."""
         if not self._solver.solve(assumptions=assumed):
             return None
         return frozenset(literal for literal in self._solver.get_model() or () if literal > 0)
@@ -31,6 +31,8 @@ class Solver:
         """Use as a context, so that the solver's memory is given back."""
         return self
 
-    def __exit__(self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None) -> None:
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
         """Give the solver's memory back."""
         self._solver.delete()

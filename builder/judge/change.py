@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from builder.judge.space import Space, Value
 from builder.judge.words import value_words
+from builder.model.card import site_of
 from builder.model.judgement import OptionJudgement, WouldChange
 from builder.model.tables import Severity
 
@@ -19,7 +20,10 @@ MOST = 4
 
 
 def would_change(
-    judge: Judge, values: Mapping[str, Value], severity: tuple[Severity | None, Severity | None], judged: OptionJudgement
+    judge: Judge,
+    values: Mapping[str, Value],
+    severity: tuple[Severity | None, Severity | None],
+    judged: OptionJudgement,
 ) -> tuple[WouldChange, ...]:
     """The changes of one thing that give another answer at worst, or else of two; at most four of a size.
 
@@ -62,7 +66,7 @@ def _try(
 ) -> WouldChange | None:
     facts = {name: value for name, value in changes.items() if not name.startswith("written.")}
     written = {name.removeprefix("written."): value for name, value in changes.items() if name not in facts}
-    site = str(written.pop("site", judged.site))
+    site = site_of(written.pop("site", judged.site))
     frame = judge.frame({**values, **facts}, *severity)
     card = judge.content.cards[judged.card]
     answer = judge.options.answers(frame, card, site, {**judged.written, **written})[1]
@@ -76,5 +80,7 @@ def _words(space: Space, changes: Mapping[str, Value]) -> str:
     for name, value in changes.items():
         fact = space.variables[name].fact
         words = value_words(fact, value)
-        parts.append(words if fact.kind == "yes_no" and value in fact.words else f"{fact.label.lower()}: {words}")
+        parts.append(
+            words if fact.kind == "yes_no" and value in fact.words else f"{fact.label.lower()}: {words}"
+        )
     return " and ".join(parts)

@@ -1,4 +1,4 @@
-"""The decision space as clauses: one literal a cell, and one for the truth of every condition in a full record."""
+"""The decision space as clauses: a literal for each cell, and one for the truth of each condition."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from builder.judge.option import groups_of
 from builder.judge.phase import HEALING, phase_at
 from builder.judge.space import RECORDED, Space
 from builder.model.card import SITES, Card
-from builder.model.condition import All, Any_, Node, Not, Recorded, atoms
+from builder.model.condition import AllOf, AnyOf, Node, Not, Recorded, atoms
 from builder.model.library import Content
 from builder.model.rule import URGENCIES, OptionEffect, Rule
 
@@ -44,9 +44,9 @@ class Encoding:
         """A literal that is true exactly where the condition holds."""
         if isinstance(node, Not):
             return -self.literal(node.part)
-        if isinstance(node, All):
+        if isinstance(node, AllOf):
             return -self.any_of([-self.literal(part) for part in node.parts])
-        if isinstance(node, Any_):
+        if isinstance(node, AnyOf):
             return self.any_of([self.literal(part) for part in node.parts])
         if isinstance(node, Recorded):
             return self.cells[RECORDED + node.name][1]
@@ -60,9 +60,11 @@ class Encoding:
         return out
 
     def is_open(self, card: Card, site: str) -> int:
-        """True where the card may be used at a site, well written: its cell is OK and no rule answers against it."""
+        """True where the card may be used at a site: its cell is OK and no rule answers against it."""
         cells = [self.word("phase", row_phase) for row_phase in _ok_phases(card, site)]
-        against = [self.fires[rule.id] for rule in self.content.rules.values() if _answers_against(rule, card, site)]
+        against = [
+            self.fires[rule.id] for rule in self.content.rules.values() if _answers_against(rule, card, site)
+        ]
         return -self.any_of([-self.any_of(cells), *against])
 
     def _exactly_one(self, cells: list[int]) -> None:
@@ -90,7 +92,11 @@ class Encoding:
         hours = self.space.variables["hours"].cells
         for clock, (index, cell) in product(self.content.phases.clocks, enumerate(hours)):
             at = HEALING.index(phase_at(clock, cell.value))  # type: ignore[arg-type]
-            parts = [self.word("tissue", clock.tissue), self.word("severity", clock.severity), self.cells["hours"][index]]
+            parts = [
+                self.word("tissue", clock.tissue),
+                self.word("severity", clock.severity),
+                self.cells["hours"][index],
+            ]
             by_phase[at].append(-self.any_of([-one for one in parts]))
         return [self.any_of(literals) for literals in by_phase]
 
@@ -98,7 +104,9 @@ class Encoding:
         rules = [rule for rule in self.content.rules.values() if rule.session]
         higher: list[int] = []
         for urgency in reversed(URGENCIES):
-            here = self.any_of([self.fires[rule.id] for rule in rules if rule.session and rule.session.urgency == urgency])
+            here = self.any_of(
+                [self.fires[rule.id] for rule in rules if rule.session and rule.session.urgency == urgency]
+            )
             word = self.word("session_urgency", urgency)
             self.solver.add([[-word, here], *([-word, -one] for one in higher), [word, -here, *higher]])
             higher.append(here)

@@ -11,7 +11,12 @@ from builder.model.case import Case, Visit
 from builder.model.judgement import Asked, Fired, OptionJudgement, Reason, VisitJudgement
 from builder.model.library import Content
 
-ANSWER_WORDS = {"ok": "OK as written", "change": "Only if changed", "not_yet": "Not yet", "barred": "Not here"}
+ANSWER_WORDS = {
+    "ok": "OK as written",
+    "change": "Only if changed",
+    "not_yet": "Not yet",
+    "barred": "Not here",
+}
 SESSION_WORDS = {"go_on": "Go on", "ask_first": "Ask first", "refer": "Stop and refer"}
 
 
@@ -23,7 +28,9 @@ def as_json(case: Case, judged: tuple[VisitJudgement, ...]) -> dict[str, Any]:
 
 def _visit(visit: Visit, judged: VisitJudgement) -> dict[str, Any]:
     phase, severity = judged.phase, judged.severity
-    following = {"phase": phase.next_phase, "in_hours": _number(phase.next_in_hours)} if phase.next_phase else None
+    following = (
+        {"phase": phase.next_phase, "in_hours": _number(phase.next_in_hours)} if phase.next_phase else None
+    )
     options = [("chosen", one) for one in judged.chosen] + [("wrong", one) for one in judged.wrong]
     return {
         "id": visit.id,
@@ -67,7 +74,11 @@ def _option(name: str, offered: str | None, judged: OptionJudgement) -> dict[str
         "rules": [_fired(one) for one in judged.rules],
         "change": judged.change,
         "would_change": [
-            {"set": {key: _number(value) for key, value in one.set.items()}, "answer": one.answer, "text": one.text}
+            {
+                "set": {key: _number(value) for key, value in one.set.items()},
+                "answer": one.answer,
+                "text": one.text,
+            }
             for one in judged.would_change
         ],
     }
@@ -141,7 +152,12 @@ def _option_in_words(label: str, option: OptionJudgement, content: Content) -> I
         answer += f", at worst {ANSWER_WORDS[option.at_worst].lower()}"
     aim = "" if option.serves_aim else "; does not serve today's aim"
     yield f"  {label.capitalize():<8}  {card.name}, {option.site}: {answer}{aim}"
-    yield from (f"            {one.id} ({one.truth}): {one.why}" for one in option.rules if one.effect != "ok")
+    yield from (
+        f"            {one.id} ({one.truth}): {one.why}" for one in option.rules if one.effect != "ok"
+    )
     if option.change:
         yield f"            change: {option.change}"
-    yield from (f"            would change it: {one.text} -> {ANSWER_WORDS[one.answer]}" for one in option.would_change)
+    yield from (
+        f"            would change it: {one.text} -> {ANSWER_WORDS[one.answer]}"
+        for one in option.would_change
+    )

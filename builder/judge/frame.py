@@ -21,5 +21,7 @@ class Frame:
     def shown(self) -> Frame:
         """The frame with the phase as it is shown: none where the session ends all hands-on work."""
         if self.session.answer == "refer" and self.session.urgency in ("emergency", "same_day"):
-            return replace(self, phase=replace(self.phase, possible=("none",), next_phase=None, next_in_hours=None))
+            return replace(
+                self, phase=replace(self.phase, possible=("none",), next_phase=None, next_in_hours=None)
+            )
         return self

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from decimal import Decimal
 
@@ -14,7 +14,7 @@ from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
 from builder.judge.values import values_of
-from builder.model.card import Aim
+from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
 from builder.model.condition import Node
 from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
@@ -56,7 +56,7 @@ class Judge:
         chosen = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.chosen)
         wrong = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.wrong)
         cards = {
-            card.id: self.options.judge(frame, card, str(card.usual.get("site", "on")), _usual(card.usual))
+            card.id: self.options.judge(frame, card, site_of(card.usual.get("site")), _usual(card.usual))
             for card in self.content.cards.values()
         }
         doses = tuple(self._doses(frame, visit.chosen))
@@ -65,12 +65,18 @@ class Judge:
             visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, cards, doses
         )
 
-    def frame(self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None) -> Frame:
+    def frame(
+        self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None
+    ) -> Frame:
         """A visit's recorded values made ready: what is derived is worked out in its order."""
         return self.frame_of(self.space.state(dict(values)), declared, earlier, values.get("hours"))
 
     def frame_of(
-        self, state: list[int], declared: Severity | None, earlier: Severity | None, hours: Value | None = None
+        self,
+        state: list[int],
+        declared: Severity | None,
+        earlier: Severity | None,
+        hours: Value | None = None,
     ) -> Frame:
         """The frame of a state of masks; severity, then phase, then session, each from the ones before."""
         severity = self.severities.judge(state, declared, earlier)
@@ -83,9 +89,9 @@ class Judge:
         aims = self._aims(session, phase.possible)
         return Frame(tuple(state), phase, severity, session, aims)
 
-    def _set(self, state: list[int], name: str, values: object) -> None:
+    def _set(self, state: list[int], name: str, values: Iterable[Value]) -> None:
         variable = self.space.variables[name]
-        state[self.space.index[name]] = sum({variable.mask_of(one) for one in values})  # type: ignore[attr-defined]
+        state[self.space.index[name]] = sum({variable.mask_of(one) for one in values})
 
     def _aims(self, session: SessionJudgement, phases: tuple[str, ...]) -> tuple[Aim, ...]:
         if session.answer == "refer":
@@ -118,7 +124,9 @@ class Judge:
                 if isinstance(written, Decimal):
                     doses = sorted({*ladder, written})
                     answers = {
-                        dose: self.options.answers(frame, card, option.site, {**option.written, attribute: dose})[1]
+                        dose: self.options.answers(
+                            frame, card, option.site, {**option.written, attribute: dose}
+                        )[1]
                         for dose in doses
                     }
                     yield DoseJudgement(index, attribute, written, answers)

@@ -10,7 +10,7 @@ from builder.judge.session import asked, fired_rule
 from builder.judge.space import Space, Value
 from builder.judge.truth import Test, Truth, compiled, open_facts
 from builder.judge.words import limit_words
-from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase
+from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
 from builder.model.condition import Node
 from builder.model.judgement import Asked, Fired, OptionJudgement
 from builder.model.rule import OptionEffect, Rule
@@ -62,15 +62,19 @@ class OptionJudge:
     def __init__(self, cards: Mapping[str, Card], rules: list[Rule], space: Space) -> None:
         """Compile every effect once, and find the cards each bears on."""
         self.cards, self.space = cards, space
-        self.limits = {id(row): _compiled_limits(row.limits, space) for one in cards.values() for row in one.baseline}
+        self.limits = {
+            id(row): _compiled_limits(row.limits, space) for one in cards.values() for row in one.baseline
+        }
         effects = [
             Bearing(rule, effect, compiled(rule.when, space), _compiled_limits(effect.needs, space))
             for rule in rules
             for effect in rule.options
         ]
-        self.bearing = {card.id: [one for one in effects if _addresses(one.effect, card)] for card in cards.values()}
+        self.bearing = {
+            card.id: [one for one in effects if _addresses(one.effect, card)] for card in cards.values()
+        }
 
-    def judge(self, frame: Frame, card: Card, site: str, written: Mapping[str, Value]) -> OptionJudgement:
+    def judge(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> OptionJudgement:
         """The answers for one option in a visit, with everything that bears on them."""
         state = self._with_written(frame, site, written)
         tally = Tally()
@@ -80,29 +84,36 @@ class OptionJudge:
                 self._rule(tally, one, state)
         return self._judgement(tally, frame, card, site, dict(written))
 
-    def answers(self, frame: Frame, card: Card, site: str, written: Mapping[str, Value]) -> tuple[Answer, Answer]:
+    def answers(
+        self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]
+    ) -> tuple[Answer, Answer]:
         """Only the two answers: as it surely is, and at worst."""
         judged = self.judge(frame, card, site, written)
         return judged.answer, judged.at_worst
 
-    def _with_written(self, frame: Frame, site: str, written: Mapping[str, Value]) -> list[int]:
+    def _with_written(self, frame: Frame, site: Site, written: Mapping[str, Value]) -> list[int]:
         state = list(frame.state)
         self.space.record(state, "written.site", site)
         for name, value in written.items():
             self.space.record(state, f"written.{name}", value)
         return state
 
-    def _baseline(self, tally: Tally, phases: tuple[Phase, ...], card: Card, site: str, state: list[int]) -> None:
-        rows = {id(row): row for row in (card.cell(phase, site) for phase in phases)}  # type: ignore[arg-type]
+    def _baseline(
+        self, tally: Tally, phases: tuple[Phase, ...], card: Card, site: Site, state: list[int]
+    ) -> None:
+        cells = [card.cell(phase, site) for phase in phases]
+        rows = {id(row): row for row in cells}
         sure_ranks = []
         for row in rows.values():
             here = Tally()
             truth = Truth.TRUE if len(rows) == 1 else Truth.OPEN
             here.add(row.answer, Truth.TRUE)
             for node, test in self.limits[id(row)] if row.answer == "ok" else ():
-                self._limit(here, node, test(state), Truth.TRUE, f"baseline.{card.id}")
+                self._limit(here, node, test(state), Truth.TRUE)
             if here.worst or len(rows) == 1:
-                tally.fired.append(_fired_cell(card, row, truth, ANSWERS[here.worst], "; ".join(here.changes) or None))
+                tally.fired.append(
+                    _fired_cell(card, row, truth, ANSWERS[here.worst], "; ".join(here.changes) or None)
+                )
             tally.changes += here.changes
             tally.worst = max(tally.worst, here.worst)
             for name, ids in here.waiting.items():
@@ -110,7 +121,7 @@ class OptionJudge:
             sure_ranks.append(here.sure)
         tally.sure = max(tally.sure, min(sure_ranks))
 
-    def _limit(self, tally: Tally, node: Node, met: Truth, when: Truth, rule: str) -> str | None:
+    def _limit(self, tally: Tally, node: Node, met: Truth, when: Truth) -> str | None:
         if met is Truth.TRUE:
             return None
         tally.add("change", Truth.TRUE if met is Truth.FALSE and when is Truth.TRUE else Truth.OPEN)
@@ -128,7 +139,7 @@ class OptionJudge:
             tally.fired.append(fired_rule(one.rule, when, one.effect.answer))
             self._wait(tally, one, when, state)
             return
-        asked_for = [self._limit(tally, node, test(state), when, one.rule.id) for node, test in one.needs]
+        asked_for = [self._limit(tally, node, test(state), when) for node, test in one.needs]
         if changes := [words for words in asked_for if words]:
             tally.fired.append(fired_rule(one.rule, when, "change", "; ".join(changes)))
             self._wait(tally, one, when, state)
@@ -139,7 +150,7 @@ class OptionJudge:
                 tally.waiting.setdefault(name, []).append(one.rule.id)
 
     def _judgement(
-        self, tally: Tally, frame: Frame, card: Card, site: str, written: dict[str, Value]
+        self, tally: Tally, frame: Frame, card: Card, site: Site, written: dict[str, Value]
     ) -> OptionJudgement:
         serves = all(aim in card.serves for aim in frame.aims)
         return OptionJudgement(
@@ -161,7 +172,7 @@ class OptionJudge:
 
 
 def _rank(effect: str) -> int:
-    return ANSWERS.index(effect) if effect in ANSWERS else 0  # type: ignore[arg-type]
+    return ANSWERS.index(effect) if effect in ANSWERS else 0
 
 
 def _addresses(effect: OptionEffect, card: Card) -> bool:

@@ -1,4 +1,4 @@
-"""Which healing phase a visit is in: the calendar since the latest injury, held back by signs, never pushed on."""
+"""Which healing phase a visit is in: the calendar, held back by signs, never pushed on."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Proofs over every client that can be recorded: no dead end, no flag that leaves hands-on work open, no idle rule.
+"""Proofs over every client: no dead end, no flag that leaves hands-on work open, no idle rule.
 
 What an option leaves to be written (dose, preparation) is taken as well written, so rules that test what is
 written are left to the judge. Each fault comes with a witness in which only what must be remarkable is.
@@ -27,11 +27,13 @@ def holes(content: Content, space: Space) -> list[Hole]:
 
 
 def flag_table(content: Content, space: Space) -> dict[str, dict[str, bool]]:
-    """For every rule that stops the session and every hands-on card: whether the card is stopped everywhere."""
+    """For each rule that stops the session and each hands-on card: whether it is stopped everywhere."""
     with Solver() as solver:
         proof = Encoding(content, space, solver)
         return {
-            rule.id: {card.id: _stopped(proof, rule.id, card) for card in content.cards.values() if card.hands_on}
+            rule.id: {
+                card.id: _stopped(proof, rule.id, card) for card in content.cards.values() if card.hands_on
+            }
             for rule in content.rules.values()
             if rule.session and rule.session.urgency in STOPPING
         }
@@ -89,7 +91,8 @@ def _witness(proof: Encoding, assumed: list[int]) -> str:
             if proof.solver.model([*held, literal]) is not None:
                 held.append(literal)
                 if cell != _safest_first(variable)[0]:
-                    told.append(f"{variable.fact.label.lower()}: {value_words(variable.fact, variable.cells[cell].value)}")
+                    words = value_words(variable.fact, variable.cells[cell].value)
+                    told.append(f"{variable.fact.label.lower()}: {words}")
                 break
     return "; ".join(told) or "any client"
 

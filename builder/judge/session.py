@@ -14,7 +14,9 @@ class SessionJudge:
     def __init__(self, rules: list[Rule], space: Space) -> None:
         """Compile every rule that refers."""
         self.space = space
-        self.rules: list[tuple[Rule, Test]] = [(rule, compiled(rule.when, space)) for rule in rules if rule.session]
+        self.rules: list[tuple[Rule, Test]] = [
+            (rule, compiled(rule.when, space)) for rule in rules if rule.session
+        ]
 
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""
@@ -22,7 +24,8 @@ class SessionJudge:
         sure = [rule for rule, truth in truths if truth is Truth.TRUE]
         maybe = [rule for rule, truth in truths if truth is Truth.OPEN]
         urgency = _highest(sure)
-        possible = {urgency or "none"} | {_highest([*sure, rule]) or "none" for rule in maybe}
+        possible: set[str] = {urgency or "none"}
+        possible |= {_highest([*sure, rule]) or "none" for rule in maybe}
         ask = self._ask(state, maybe)
         fired = tuple(fired_rule(rule, truth) for rule, truth in truths if truth is not Truth.FALSE)
         answer = "refer" if sure else "ask_first" if ask else "go_on"

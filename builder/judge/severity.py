@@ -1,4 +1,4 @@
-"""How bad the injury is: from a published table inside its window, else declared, else treated as the worse."""
+"""How bad the injury is: by a published table in its window, else as declared, else the worse."""
 
 from __future__ import annotations
 
@@ -19,18 +19,27 @@ class SeverityJudge:
         self.book, self.space = book, space
         self.applies = {name: compiled(table.applies, space) for name, table in book.tables.items()}
 
-    def judge(self, state: list[int], declared: Severity | None, earlier: Severity | None) -> SeverityJudgement:
-        """The grades an injury may have; `earlier` is the grade a table gave at a visit since the same injury."""
+    def judge(
+        self, state: list[int], declared: Severity | None, earlier: Severity | None
+    ) -> SeverityJudgement:
+        """The grades an injury may have; `earlier` is the grade a table gave since the same injury."""
         for name, table in self.book.tables.items():
             if self.applies[name](state) is Truth.TRUE:
                 return self._by_table(name, table, state, declared, earlier)
         if declared is None:
             text = "No severity is declared and no table applies: the worse is taken."
             return SeverityJudgement(SEVERITIES, None, False, (Reason(text),))
-        return SeverityJudgement((declared,), None, False, (Reason("As declared; no published table applies."),))
+        return SeverityJudgement(
+            (declared,), None, False, (Reason("As declared; no published table applies."),)
+        )
 
     def _by_table(
-        self, name: str, table: SeverityTable, state: list[int], declared: Severity | None, earlier: Severity | None
+        self,
+        name: str,
+        table: SeverityTable,
+        state: list[int],
+        declared: Severity | None,
+        earlier: Severity | None,
     ) -> SeverityJudgement:
         graded = self._in_window(table, state) or self._recalled(table, state) or earlier
         if graded is not None:

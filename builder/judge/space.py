@@ -10,6 +10,7 @@ from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from decimal import Decimal
+from itertools import pairwise
 
 from builder.model.condition import Among, Node, Recorded, Within, atoms
 from builder.model.fact import Fact
@@ -61,7 +62,9 @@ class Variable:
 class Space:
     """All variables of one rule set, and the masks of its conditions."""
 
-    def __init__(self, facts: dict[str, Fact], conditions: Iterable[Node], cuts: Iterable[tuple[str, Decimal]]) -> None:
+    def __init__(
+        self, facts: dict[str, Fact], conditions: Iterable[Node], cuts: Iterable[tuple[str, Decimal]]
+    ) -> None:
         """Cut every variable at the bounds the conditions name, and at the further `cuts`."""
         found: dict[str, set[Decimal]] = defaultdict(set)
         recorded: set[str] = set()
@@ -84,7 +87,9 @@ class Space:
     def mask(self, atom: Among | Within) -> int:
         """The mask of the cells in which an atom holds."""
         variable = self.variables[atom.name]
-        return sum(1 << index for index, cell in enumerate(variable.cells) if holds(atom, cell.value, variable.fact))
+        return sum(
+            1 << index for index, cell in enumerate(variable.cells) if holds(atom, cell.value, variable.fact)
+        )
 
     def unknown(self) -> list[int]:
         """The state in which nothing is recorded, one mask a variable."""
@@ -122,7 +127,9 @@ def _bound_holds(bound: str, limit: Value, value: Value, fact: Fact) -> bool:
     else:
         order = fact.words_of_values
         left, right = Decimal(order.index(str(value))), Decimal(order.index(str(limit)))
-    return {"over": left > right, "at_least": left >= right, "below": left < right, "at_most": left <= right}[bound]
+    return {"over": left > right, "at_least": left >= right, "below": left < right, "at_most": left <= right}[
+        bound
+    ]
 
 
 def _numbers(atom: Among | Within) -> list[Decimal]:
@@ -138,7 +145,7 @@ def _variable(name: str, fact: Fact, cuts: list[Decimal]) -> Variable:
     high = fact.high if fact.high is not None else FAR
     points = sorted({low, high, *(cut for cut in cuts if low < cut < high)})
     cells = ()
-    for left, right in zip(points, points[1:], strict=False):
+    for left, right in pairwise(points):
         cells += (Cell(left), Cell((left + right) / 2, left, right))
     cells += (Cell(points[-1]),)
     return Variable(name, fact, cells, {cell.value: i for i, cell in enumerate(cells) if cell.least is None})

@@ -6,11 +6,11 @@ from collections.abc import Callable
 from enum import IntEnum
 
 from builder.judge.space import RECORDED, Space
-from builder.model.condition import All, Any_, Node, Not, Recorded, atoms
+from builder.model.condition import AllOf, AnyOf, Node, Not, Recorded, atoms
 
 
 class Truth(IntEnum):
-    """False, true, or open for want of a record; ordered so that `min` and `max` are and / or with open between."""
+    """False, open for want of a record, or true; in this order `min` is and, `max` is or."""
 
     FALSE = 0
     OPEN = 1
@@ -22,10 +22,10 @@ Test = Callable[[list[int]], Truth]
 
 def compiled(node: Node, space: Space) -> Test:
     """A function from a state to the truth of the condition in it."""
-    if isinstance(node, All):
+    if isinstance(node, AllOf):
         parts = [compiled(one, space) for one in node.parts]
         return lambda state: min((part(state) for part in parts), default=Truth.TRUE)
-    if isinstance(node, Any_):
+    if isinstance(node, AnyOf):
         parts = [compiled(one, space) for one in node.parts]
         return lambda state: max((part(state) for part in parts), default=Truth.FALSE)
     if isinstance(node, Not):

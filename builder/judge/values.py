@@ -10,7 +10,7 @@ from builder.model.fact import ScreeningBook
 
 
 def values_of(case: Case, visit: Visit, screening: ScreeningBook) -> dict[str, Value]:
-    """Every recorded fact of a visit; what was found today stands over the screen, the screen over the history."""
+    """Every recorded fact of a visit; findings stand over the screen, the screen over the history."""
     latest = visit.since_reinjury if visit.since_reinjury is not None else visit.since_injury
     values: dict[str, Value] = {
         "injury": case.injury,

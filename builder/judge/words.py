@@ -28,7 +28,9 @@ def limit_words(node: Node, space: Space) -> str:
     """What a limit asks for, such as `time at most 20 min` or `cloth between`."""
     if isinstance(node, Within):
         fact = space.variables[node.name].fact
-        bounds = " and ".join(f"{BOUND_WORDS[bound]} {value_words(fact, limit)}" for bound, limit in node.bounds)
+        bounds = " and ".join(
+            f"{BOUND_WORDS[bound]} {value_words(fact, limit)}" for bound, limit in node.bounds
+        )
         return f"{fact.label.lower()} {bounds}"
     if isinstance(node, Among):
         fact = space.variables[node.name].fact

@@ -43,9 +43,9 @@ class AnswerSheet(BaseModel):
 
 
 def flat(edition: str, test: str, version: str, code: str, answers: tuple[Given, ...]) -> str:
-    """The string the checksum runs over: head, then one `q=value` a line, in the order of the sheet.
+    r"""The string the checksum runs over: head, then one `q=value` a line, in the order of the sheet.
 
-    A list is joined with `,`, a pair with `>`; an unanswered question is `q=` alone. Lines end in `\\n`.
+    A list is joined with `,`, a pair with `>`; an unanswered question is `q=` alone. Lines end in `\n`.
     """
     head = f"{edition}|{test}|{version}|{code}\n"
     return head + "".join(f"{one.q}={_flat_value(one.value)}\n" for one in answers)

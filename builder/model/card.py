@@ -70,9 +70,13 @@ class Card(Noun):
     stroke: Literal["along", "across", "circles", "lift_and_roll", "still", "none"] = "none"
     who_moves: Literal["therapist", "client", "both", "nobody"] = "nobody"
     muscle: Literal["slack", "shortening", "lengthening", "contracting", "any"] = "any"
-    order: int | None = Field(default=None, description="Order of invasiveness in remodelling, 1 is the mildest.")
+    order: int | None = Field(
+        default=None, description="Order of invasiveness in remodelling, 1 is the mildest."
+    )
     usual: dict[Id, str | Decimal] = Field(default_factory=dict, description="How it is usually written.")
-    ladder: dict[Id, tuple[Decimal, ...]] = Field(default_factory=dict, description="Doses a dose question offers.")
+    ladder: dict[Id, tuple[Decimal, ...]] = Field(
+        default_factory=dict, description="Doses a dose question offers."
+    )
     baseline: tuple[CellRow, ...]
     stop_if: tuple[Text, ...] = ()
     cautions: tuple[Text, ...] = ()
@@ -83,3 +87,8 @@ class Card(Noun):
     def cell(self, phase: Phase, site: Site) -> CellRow:
         """The baseline row for one phase and site; a card without a hole has exactly one."""
         return next(row for row in self.baseline if phase in row.phase and site in row.site)
+
+
+def site_of(written: object) -> Site:
+    """The site a card is written for; on the injury where nothing is written."""
+    return next((site for site in SITES if site == written), "on")

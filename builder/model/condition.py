@@ -29,14 +29,14 @@ class Within:
 
 
 @dataclass(frozen=True)
-class All:
+class AllOf:
     """Every part holds; with no part it always holds."""
 
     parts: tuple[Node, ...]
 
 
 @dataclass(frozen=True)
-class Any_:
+class AnyOf:
     """At least one part holds."""
 
     parts: tuple[Node, ...]
@@ -56,17 +56,17 @@ class Recorded:
     name: str
 
 
-Node = Among | Within | All | Any_ | Not | Recorded
+Node = Among | Within | AllOf | AnyOf | Not | Recorded
 
 
 def parse(written: object) -> Node:
     """The condition meant by a parsed YAML value; ValueError says what is wrong with it."""
-    if isinstance(written, Among | Within | All | Any_ | Not | Recorded):
+    if isinstance(written, Among | Within | AllOf | AnyOf | Not | Recorded):
         return written
     if not isinstance(written, dict) or not written:
         raise ValueError("write a condition as `fact: value`, or `all:`, `any:`, `not:`, `recorded:`")
     parts = tuple(_parse_entry(str(key), value) for key, value in written.items())
-    return parts[0] if len(parts) == 1 else All(parts)
+    return parts[0] if len(parts) == 1 else AllOf(parts)
 
 
 def _parse_entry(key: str, value: object) -> Node:
@@ -74,7 +74,7 @@ def _parse_entry(key: str, value: object) -> Node:
         if not isinstance(value, list) or not value:
             raise ValueError(f"`{key}` needs a list of conditions")
         parts = tuple(parse(one) for one in value)
-        return All(parts) if key == "all" else Any_(parts)
+        return AllOf(parts) if key == "all" else AnyOf(parts)
     if key == "not":
         return Not(parse(value))
     if key == "recorded":
@@ -104,9 +104,9 @@ def unparse(node: Node) -> dict[str, Any]:
             return {name: [_plain(one) for one in values]}
         case Within(name, bounds):
             return {name: {bound: _plain(one) for bound, one in bounds}}
-        case All(parts):
+        case AllOf(parts):
             return {"all": [unparse(one) for one in parts]}
-        case Any_(parts):
+        case AnyOf(parts):
             return {"any": [unparse(one) for one in parts]}
         case Not(part):
             return {"not": unparse(part)}
@@ -123,7 +123,7 @@ def _plain(value: str | Decimal) -> str | int | float:
 def atoms(node: Node) -> Iterator[Among | Within | Recorded]:
     """Every leaf of a condition, left to right."""
     match node:
-        case All(parts) | Any_(parts):
+        case AllOf(parts) | AnyOf(parts):
             for one in parts:
                 yield from atoms(one)
         case Not(part):
@@ -132,14 +132,14 @@ def atoms(node: Node) -> Iterator[Among | Within | Recorded]:
             yield node
 
 
-def polar_atoms(node: Node, positive: bool = True) -> Iterator[tuple[Among | Within | Recorded, bool]]:
+def polar_atoms(node: Node, *, positive: bool = True) -> Iterator[tuple[Among | Within | Recorded, bool]]:
     """Every leaf with its sign: False where an odd number of `not` stands above it."""
     match node:
-        case All(parts) | Any_(parts):
+        case AllOf(parts) | AnyOf(parts):
             for one in parts:
-                yield from polar_atoms(one, positive)
+                yield from polar_atoms(one, positive=positive)
         case Not(part):
-            yield from polar_atoms(part, not positive)
+            yield from polar_atoms(part, positive=not positive)
         case _:
             yield node, positive
 
@@ -148,7 +148,9 @@ Condition = Annotated[
     SkipValidation[Node],
     BeforeValidator(parse),
     PlainSerializer(unparse),
-    WithJsonSchema({"type": "object", "description": "`fact: value`, a range, or all / any / not / recorded."}),
+    WithJsonSchema(
+        {"type": "object", "description": "`fact: value`, a range, or all / any / not / recorded."}
+    ),
 ]
 
 
@@ -168,5 +170,7 @@ Limits = Annotated[
     dict[str, Annotated[Node, SkipValidation()]],
     BeforeValidator(parse_limits),
     PlainSerializer(unparse_limits),
-    WithJsonSchema({"type": "object", "description": "What must be written, each attribute with its bounds."}),
+    WithJsonSchema(
+        {"type": "object", "description": "What must be written, each attribute with its bounds."}
+    ),
 ]

@@ -113,7 +113,7 @@ class DoseJudgement:
 
 @dataclass(frozen=True)
 class VisitJudgement:
-    """All the rules say of one visit; `chosen` and `wrong` follow the author's order, `cards` covers the library."""
+    """All the rules say of one visit; options follow the author's order, `cards` covers the library."""
 
     visit: str
     phase: PhaseJudgement

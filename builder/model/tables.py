@@ -27,7 +27,9 @@ class SeverityTable(Noun):
 
     applies: Condition
     measure: Id
-    recalled: Id | None = Field(default=None, description="The same measure, known from a record of that window.")
+    recalled: Id | None = Field(
+        default=None, description="The same measure, known from a record of that window."
+    )
     not_before: Hours
     not_after: Hours
     bands: tuple[Band, ...]
@@ -36,7 +38,7 @@ class SeverityTable(Noun):
 
 
 class Clock(Noun):
-    """When each phase ends by the calendar, for one tissue and severity; the end itself still belongs to it."""
+    """When each phase ends by the calendar, for a tissue and severity; the end itself belongs to it."""
 
     tissue: Tissue
     severity: Severity
@@ -64,7 +66,9 @@ class PhaseBook(Noun):
     does_not_apply: Condition
     clocks: tuple[Clock, ...]
     signs: tuple[Sign, ...]
-    doubt: tuple[Sign, ...] = Field(default=(), description="Signs ahead of the calendar: said, never refers.")
+    doubt: tuple[Sign, ...] = Field(
+        default=(), description="Signs ahead of the calendar: said, never refers."
+    )
     aims: dict[Phase, Aim]
     aim_words: dict[Aim, Text]
     phase_words: dict[Phase, Text]

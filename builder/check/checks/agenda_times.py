@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import pairwise
 
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
@@ -17,11 +18,11 @@ def check(evidence: Evidence) -> Iterator[Finding]:
         if item.end <= item.start:
             message = f"`{item.title}` ends at {item.end:%H:%M}, before it begins."
             yield Finding("course.yml", ("agenda", index), message, "Correct the times.")
-    for index, (before, item) in enumerate(zip(agenda, agenda[1:], strict=False), start=1):
+    for index, (before, item) in enumerate(pairwise(agenda), start=1):
         if before.day == item.day and item.start < before.end:
             yield Finding(
                 "course.yml",
                 ("agenda", index, "start"),
-                f"`{item.title}` begins at {item.start:%H:%M}, while `{before.title}` lasts until {before.end:%H:%M}.",
+                f"`{item.title}` begins before `{before.title}` has ended at {before.end:%H:%M}.",
                 "Move one of them: overlapping minutes cannot be counted twice.",
             )

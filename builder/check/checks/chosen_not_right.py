@@ -33,7 +33,9 @@ def _says(option: OptionJudgement) -> str:
         return "it does not serve today's aim"
     reason = next((rule for rule in option.rules if rule.effect == option.at_worst), None)
     at_worst = "" if option.answer == option.at_worst else " at worst"
-    return f"{WORDS[option.at_worst]}{at_worst}" + (f" ({reason.id}: {reason.why.rstrip('.')})" if reason else "")
+    return f"{WORDS[option.at_worst]}{at_worst}" + (
+        f" ({reason.id}: {reason.why.rstrip('.')})" if reason else ""
+    )
 
 
 def _remedy(option: OptionJudgement, judged: VisitJudgement) -> str:

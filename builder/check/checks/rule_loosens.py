@@ -20,7 +20,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
         for atom, positive in polar_atoms(rule.when):
             if isinstance(atom, Recorded) or atom.name not in facts:
                 continue
-            if not _tightens(atom, positive, facts[atom.name]):
+            if not _tightens(atom, facts[atom.name], positive=positive):
                 yield Finding(
                     f"rules/{rule.id}.yml",
                     ("when",),
@@ -30,7 +30,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 )
 
 
-def _tightens(atom: Among | Within, positive: bool, fact: Fact) -> bool:
+def _tightens(atom: Among | Within, fact: Fact, *, positive: bool) -> bool:
     if fact.worse_when in ("both", "neither"):
         return True
     upward = fact.worse_when in ("higher", "yes")

@@ -10,8 +10,14 @@ from builder.diagnostic import Level
 LEVEL: Level = "error"
 SAYS = {
     "never_fires": ("Rule {about} can never fire.", "Correct its condition, or delete it."),
-    "flag_leaves_open": ("A stop rule leaves hands-on work open ({about}).", "Bar the card in the rule's options."),
-    "dead_end": ("No card is open for the aim `{about}` in some situation.", "Add or open a card that serves it."),
+    "flag_leaves_open": (
+        "A stop rule leaves hands-on work open ({about}).",
+        "Bar the card in the rule's options.",
+    ),
+    "dead_end": (
+        "No card is open for the aim `{about}` in some situation.",
+        "Add or open a card that serves it.",
+    ),
 }
 
 
@@ -21,4 +27,6 @@ def check(evidence: Evidence) -> Iterator[Finding]:
         message, remedy = SAYS[hole.sort]
         name = hole.about.split(":")[0]
         file = f"rules/{name}.yml" if name in evidence.course.content.rules else "course.yml"
-        yield Finding(file, (), f"{message.format(about=hole.about)} Witness: {hole.witness}", remedy, (name,))
+        yield Finding(
+            file, (), f"{message.format(about=hole.about)} Witness: {hole.witness}", remedy, (name,)
+        )

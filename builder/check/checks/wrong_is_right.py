@@ -18,7 +18,10 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 continue
             name = evidence.course.content.cards[option.card].name
             if option.right:
-                message, remedy = "is offered as wrong, but is as good as the key", "Move it to `chosen`, or change it."
+                message, remedy = (
+                    "is offered as wrong, but is as good as the key",
+                    "Move it to `chosen`, or change it.",
+                )
             else:
                 facts = ", ".join(one.fact for one in option.ask) or option.change or "what is open"
                 message = "is offered as wrong, but is wrong only at worst, for want of a record"
