@@ -6,42 +6,43 @@ from collections.abc import Iterator, Mapping
 from itertools import combinations
 from typing import TYPE_CHECKING
 
-from builder.judge.space import Space, Value
-from builder.judge.words import value_words
-from builder.model.card import site_of
+from builder.judge.space import FAR, Cell, Space, Value
+from builder.judge.words import plain, value_words
+from builder.model.card import Answer, site_of
+from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
 from builder.model.tables import Severity
 
 if TYPE_CHECKING:
     from builder.judge.judge import Judge
 
-Change = tuple[str, Value]
+Change = tuple[str, Cell]
+Grades = tuple[Severity | None, Severity | None]
 MOST = 4
 
 
 def would_change(
-    judge: Judge,
-    values: Mapping[str, Value],
-    severity: tuple[Severity | None, Severity | None],
-    judged: OptionJudgement,
+    judge: Judge, values: Mapping[str, Value], grades: Grades, judged: OptionJudgement
 ) -> tuple[WouldChange, ...]:
-    """The changes of one thing that give another answer at worst, or else of two; at most four of a size.
+    """The changes of one thing that give another answer at worst, or else of two; at most four, nearest first.
 
     Only what can change in the room is tried: signs, time, preparation, dose, site; never a flag, a drug,
-    an age or consent. Every cell of every such variable is tried, so no smaller change is missed.
+    an age or consent. Every cell of every such variable is tried, so no smaller change is missed; of a
+    variable the nearest cell is told for each answer. `grades` are the declared and the earlier severity.
     """
     room = list(_room(judge.space, values, judged))
     for size in (1, 2):
-        found = []
+        found: dict[tuple[str, ...], WouldChange] = {}
         for changes in combinations(room, size):
-            if len({name for name, _ in changes}) < size:
+            names = tuple(name for name, _ in changes)
+            if len(set(names)) < size or len(found) == MOST:
                 continue
-            if (one := _try(judge, values, severity, judged, dict(changes))) is not None:
-                found.append(one)
-            if len(found) == MOST:
-                break
+            answer = _answer(judge, values, grades, judged, changes)
+            if answer != judged.at_worst:
+                told = {name: cell.value for name, cell in changes}
+                found.setdefault((*names, answer), WouldChange(told, answer, _words(judge.space, changes)))
         if found:
-            return tuple(found)
+            return tuple(found.values())
     return ()
 
 
@@ -49,38 +50,39 @@ def _room(space: Space, values: Mapping[str, Value], judged: OptionJudgement) ->
     now = {**values, **{f"written.{name}": value for name, value in judged.written.items()}}
     now["written.site"] = judged.site
     for name, variable in space.variables.items():
-        if not variable.fact.room or name not in now:
+        if not variable.fact.room or name not in now or not (mask := variable.mask_of(now[name])):
             continue
-        here = variable.mask_of(now[name])
-        for index, cell in enumerate(variable.cells):
-            if not here >> index & 1:
-                yield name, cell.value
+        here = mask.bit_length() - 1
+        for _, index in sorted(
+            (abs(index - here), index) for index in range(len(variable.cells)) if index != here
+        ):
+            yield name, variable.cells[index]
 
 
-def _try(
+def _answer(
     judge: Judge,
     values: Mapping[str, Value],
-    severity: tuple[Severity | None, Severity | None],
+    grades: Grades,
     judged: OptionJudgement,
-    changes: dict[str, Value],
-) -> WouldChange | None:
-    facts = {name: value for name, value in changes.items() if not name.startswith("written.")}
-    written = {name.removeprefix("written."): value for name, value in changes.items() if name not in facts}
+    changes: tuple[Change, ...],
+) -> Answer:
+    facts = {name: cell.value for name, cell in changes if not name.startswith("written.")}
+    written = {name.removeprefix("written."): cell.value for name, cell in changes if name not in facts}
     site = site_of(written.pop("site", judged.site))
-    frame = judge.frame({**values, **facts}, *severity)
+    frame = judge.frame({**values, **facts}, *grades)
     card = judge.content.cards[judged.card]
-    answer = judge.options.answers(frame, card, site, {**judged.written, **written})[1]
-    if answer == judged.at_worst:
-        return None
-    return WouldChange(changes, answer, _words(judge.space, changes))
+    return judge.options.answers(frame, card, site, {**judged.written, **written})[1]
 
 
-def _words(space: Space, changes: Mapping[str, Value]) -> str:
-    parts = []
-    for name, value in changes.items():
-        fact = space.variables[name].fact
-        words = value_words(fact, value)
-        parts.append(
-            words if fact.kind == "yes_no" and value in fact.words else f"{fact.label.lower()}: {words}"
-        )
-    return " and ".join(parts)
+def _words(space: Space, changes: tuple[Change, ...]) -> str:
+    return " and ".join(_change_words(space.variables[name].fact, cell) for name, cell in changes)
+
+
+def _change_words(fact: Fact, cell: Cell) -> str:
+    if cell.least is not None and cell.most is not None:
+        top = fact.high if fact.high is not None else FAR
+        if cell.most == top:
+            return f"{fact.label.lower()} over {value_words(fact, cell.least)}"
+        return f"{fact.label.lower()} between {plain(cell.least)} and {value_words(fact, cell.most)}"
+    words = value_words(fact, cell.value)
+    return words if fact.kind == "yes_no" and cell.value in fact.words else f"{fact.label.lower()}: {words}"

@@ -1,0 +1,1 @@
+"""The verbs joined, in order: each flow can be read aloud."""

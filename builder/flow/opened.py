@@ -1,0 +1,73 @@
+"""Opening a course: read it, judge it, check it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from builder.assess.papers import shortfalls
+from builder.check.evidence import Evidence
+from builder.check.registry import run_checks
+from builder.check.show import as_json, as_text
+from builder.diagnostic import Diagnostic, in_order
+from builder.disk import shipped
+from builder.fault import Fault
+from builder.judge.examples import failed_examples
+from builder.judge.explain import as_json as explained_as_json
+from builder.judge.explain import in_words
+from builder.judge.judge import Judge
+from builder.judge.prove import holes
+from builder.model.judgement import VisitJudgement
+from builder.model.library import Course
+from builder.read.course import read_course
+
+
+@dataclass(frozen=True)
+class Opened:
+    """A course with everything that is to fix; `course` is None where it could not be put together."""
+
+    course: Course | None
+    judged: dict[str, tuple[VisitJudgement, ...]]
+    to_fix: tuple[Diagnostic, ...]
+
+    @property
+    def sound(self) -> bool:
+        """Whether nothing is left that must be fixed before building."""
+        return self.course is not None and all(one.level != "error" for one in self.to_fix)
+
+    def text(self, *, width: int, colour: bool) -> str:
+        """What is to fix, as printed on a terminal."""
+        return as_text(self.to_fix, self.course.places if self.course else {}, width=width, colour=colour)
+
+    def json(self) -> dict[str, Any]:
+        """What is to fix, in the shape `caseloom/check/1`."""
+        return as_json(self.to_fix)
+
+
+def open_course(folder: Path) -> Opened:
+    """Read a course folder, judge its cases by its rules, and check all of it."""
+    if not (folder / "course.yml").is_file():
+        raise Fault(f"{folder} holds no course.yml.", "Name the folder of a course.")
+    course, found = read_course(folder, shipped("content"), shipped("site_config.yml"))
+    if course is None:
+        return Opened(None, {}, tuple(in_order(found)))
+    judge = Judge(course.content)
+    judged = {case.id: judge.case(case) for case in course.cases.values()}
+    evidence = Evidence(
+        course,
+        judged,
+        tuple(failed_examples(course.content.rules, judge.space)),
+        tuple(holes(course.content, judge.space)),
+    )
+    found = [*found, *run_checks(evidence), *shortfalls(course, judged)]
+    return Opened(course, judged, tuple(in_order(found)))
+
+
+def explain_case(opened: Opened, name: str) -> tuple[list[str], dict[str, Any]]:
+    """The judgement of one case, in words and in the shape `caseloom/explain/1`."""
+    if opened.course is None or name not in opened.course.cases:
+        known = ", ".join(opened.course.cases) if opened.course else "none that can be read"
+        raise Fault(f"There is no case `{name}`.", f"The cases are: {known}.")
+    case, judged = opened.course.cases[name], opened.judged[name]
+    return list(in_words(case, judged, opened.course.content)), explained_as_json(case, judged)
