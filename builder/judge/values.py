@@ -26,8 +26,8 @@ def values_of(case: Case, visit: Visit, screening: ScreeningBook) -> dict[str, V
     if visit.consent is not None:
         values["consent"] = visit.consent
     values.update(case.history)
-    if visit.screen is not None and visit.screen.set in screening.sets:
-        values.update(dict.fromkeys(screening.sets[visit.screen.set].covers, "no"))
+    if visit.screen is not None:
+        values.update(dict.fromkeys(screening.covered_by(visit.screen.set), "no"))
         values.update(visit.screen.all_no_except)
     values.update(visit.findings)
     return values

@@ -10,7 +10,9 @@ from pydantic import Field
 from builder.model.noun import Format, Id, Noun, Text
 
 Kind = Literal["yes_no", "one_of", "scale", "number"]
-Group = Literal["red_flag", "contraindication", "sign", "measure", "history", "clearance", "consent", "written"]
+Group = Literal[
+    "red_flag", "contraindication", "sign", "measure", "history", "clearance", "consent", "written"
+]
 WorseWhen = Literal["yes", "no", "higher", "lower", "both", "neither"]
 Value = str | Decimal
 
@@ -31,12 +33,21 @@ class Fact(Noun):
     screen: bool = Field(default=False, description="Must be asked before hands-on work.")
     room: bool = Field(default=False, description="Can change in the room: a sign, time, preparation, dose.")
     reported: bool = Field(default=False, description="Reported by a clinician, never ours to compute.")
-    excludes: tuple[Id, ...] = Field(default=(), description="Yes/no facts that cannot be yes beside a yes here.")
+    excludes: tuple[Id, ...] = Field(
+        default=(), description="Yes/no facts that cannot be yes beside a yes here."
+    )
 
     @property
     def words_of_values(self) -> tuple[str, ...]:
         """The values of a fact that is not a number, as written in files."""
         return ("no", "yes") if self.kind == "yes_no" else self.values
+
+    def in_words(self, value: Value) -> str:
+        """How a value reads on the page: the fact's own words, or the number with its unit."""
+        if isinstance(value, str):
+            return self.words.get(value, value.replace("_", " "))
+        unit = self.unit if self.unit in ("°", "%") else f" {self.unit}".rstrip()
+        return f"{value.normalize():f}{unit}"
 
 
 class FactBook(Noun):
@@ -48,11 +59,12 @@ class FactBook(Noun):
 
 
 class ScreeningSet(Noun):
-    """A named, dated list of facts that are asked together."""
+    """A named, dated list of facts that are asked together, with those of the sets it includes."""
 
     name: Text
     date: Text
-    covers: tuple[Id, ...]
+    includes: tuple[Id, ...] = Field(default=(), description="Sets whose questions are asked too.")
+    covers: tuple[Id, ...] = Field(default=(), description="The yes/no facts this set adds.")
 
 
 class ScreeningBook(Noun):
@@ -60,3 +72,14 @@ class ScreeningBook(Noun):
 
     format: Format
     sets: dict[Id, ScreeningSet]
+
+    def covered_by(self, name: str) -> tuple[str, ...]:
+        """Every fact a set covers, with the sets it includes; nothing for a set that is not there."""
+        waiting, met, covered = [name], set[str](), dict[str, None]()
+        while waiting:
+            if (here := waiting.pop(0)) in met or here not in self.sets:
+                continue
+            met.add(here)
+            waiting += self.sets[here].includes
+            covered.update(dict.fromkeys(self.sets[here].covers))
+        return tuple(covered)

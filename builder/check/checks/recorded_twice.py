@@ -25,8 +25,9 @@ def check(evidence: Evidence) -> Iterator[Finding]:
 
 def _differing(evidence: Evidence, case: Case, visit: Visit) -> Iterator[tuple[str, object, object]]:
     screened: dict[str, object] = {}
-    if visit.screen and visit.screen.set in evidence.course.content.screening.sets:
-        screened.update(dict.fromkeys(evidence.course.content.screening.sets[visit.screen.set].covers, "no"))
+    if visit.screen is not None:
+        covered = evidence.course.content.screening.covered_by(visit.screen.set)
+        screened.update(dict.fromkeys(covered, "no"))
         screened.update(visit.screen.all_no_except)
     sources: tuple[dict[str, object], ...] = ({**case.history}, screened, {**visit.findings})
     for position, source in enumerate(sources):
