@@ -4,7 +4,7 @@ SHELL := /bin/bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DELETE_ON_ERROR:
 .DEFAULT_GOAL := help
-.PHONY: help env demo test lint format lock clean system-python system-tests
+.PHONY: help env demo test lint format lock clean system-tests
 
 VENV := .venv
 BIN := $(VENV)/bin
@@ -18,7 +18,7 @@ export SOURCE_DATE_EPOCH
 # The first interpreter on this machine that is new enough.
 NEW_ENOUGH := import sys; sys.exit(sys.version_info < (3, 11, 2))
 PYTHON ?= $(shell for p in python3 python3.14 python3.13 python3.12 python3.11; do \
-	if $$p -c '$(NEW_ENOUGH)' 2>/dev/null; then echo $$p; break; fi; done)
+	if $$p -c '$(NEW_ENOUGH)' 2>/dev/null; then echo $$p; exit; fi; done; echo false)
 
 # $(call say,words): one plain line, and stop.
 say = { echo 'caseloom: $(1)' >&2; exit 1; }
@@ -32,16 +32,18 @@ apt = { [ "$$(id -u)" = 0 ] && command -v apt-get >/dev/null \
 
 # $(call pip,arguments): the epoch is withheld so that modules are compiled to be checked by time, which is quicker.
 pip = { env -u SOURCE_DATE_EPOCH $(BIN)/python -m pip --disable-pip-version-check install --quiet $(1) \
-	>$(VENV)/pip.log 2>&1 || $(call say,the packages could not be installed: is there a network? ($(VENV)/pip.log says more)); }
+	>$(VENV)/pip.log 2>&1 || $(pip-failed); }
+pip-failed = { grep -q 'connection broken' $(VENV)/pip.log \
+	&& $(call say,the packages could not be fetched: is there a network? $(VENV)/pip.log says more.) \
+	|| $(call say,the packages could not be installed; $(VENV)/pip.log says why.); }
 
 help: ## list the targets
 	@sed -n 's/^\([a-z]*\):.*## \(.*\)/make \1\t\2/p' Makefile | expand -t 14
 
-system-python:
-	@[ -n "$(PYTHON)" ] || $(call say,Python 3.11.2 or newer is missing; name one with "make PYTHON=...".)
-	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || $(call apt,python3-venv,the venv module of Python)
-
-$(VENV)/made: | system-python
+$(VENV)/made:
+	@$(PYTHON) -c '$(NEW_ENOUGH)' 2>/dev/null \
+	|| $(call say,Python 3.11.2 or newer is missing; name one with "make PYTHON=...".)
+	@$(PYTHON) -c 'import ensurepip' 2>/dev/null || $(call apt,python3-venv,the venv module of Python)
 	@$(PYTHON) -m venv --clear $(VENV) || $(call say,$(PYTHON) could not make $(VENV).)
 	@touch $@
 

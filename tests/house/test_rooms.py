@@ -32,7 +32,7 @@ def too_tall(text: str) -> bool:
 def undocumented(module: Module) -> list[str]:
     """The module, its public functions and its public classes, where they do not say what they are for."""
     classes = [node for node in module.tree.body if isinstance(node, ast.ClassDef)]
-    nodes = [node for room in (module.tree, *classes) for node in room.body]
+    nodes = [*module.tree.body, *(node for made in classes for node in made.body)]
     public = [node for node in nodes if isinstance(node, Named) and not node.name.startswith("_")]
     silent = [node.name for node in public if not ast.get_docstring(node)]
     return silent if ast.get_docstring(module.tree) else [module.name, *silent]
