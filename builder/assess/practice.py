@@ -1,0 +1,86 @@
+"""Practice: the cases of a course's practice sets, with a reason for every option."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from builder.assess.laying import Laid, laid_out
+from builder.assess.opaque import Opaque
+from builder.assess.question import Judged, Question
+from builder.assess.questions import questions_of
+from builder.assess.scene import client_words, scene_of
+from builder.assess.timeline import timeline_of
+from builder.model.case import Case
+from builder.model.judgement import VisitJudgement
+from builder.model.library import Course
+from builder.model.practice import Feedback, PracticeCase, PracticeQuestion, PracticeVisit
+
+OPEN_TO_ALL = b"practice hides nothing"
+
+
+def practice_cases(
+    course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]
+) -> tuple[PracticeCase, ...]:
+    """Every case of the practice sets once, in the order of the sets."""
+    names = dict.fromkeys(name for one in course.file.practice for name in one.cases)
+    return tuple(practice_case(course, course.cases[name], judged[name]) for name in names)
+
+
+def practice_case(course: Course, case: Case, judged: tuple[VisitJudgement, ...]) -> PracticeCase:
+    """One case to practise on, visit by visit."""
+    questions = questions_of(course, case, judged, alone=False)
+    visits = (
+        _visit(course, case, number, judged[number], questions[number]) for number in range(len(judged))
+    )
+    return PracticeCase(
+        id=case.id,
+        title=case.title,
+        subtitle=client_words(course.content, case),
+        mechanism=case.mechanism,
+        visits=tuple(visits),
+    )
+
+
+def _visit(
+    course: Course, case: Case, number: int, judged: VisitJudgement, questions: Sequence[Question]
+) -> PracticeVisit:
+    visit = case.visits[number]
+    laid = laid_out([one.shown for one in questions], Opaque(OPEN_TO_ALL, case.id))
+    first = judged.session.first_action
+    return PracticeVisit(
+        id=visit.id,
+        scene=scene_of(course.content, case, visit, alone=False),
+        questions=tuple(_question(one, laying) for one, laying in zip(questions, laid, strict=True)),
+        timeline=timeline_of(course.content, case, number, judged),
+        first_action_do=first.do if first else (),
+        first_action_avoid=first.avoid if first else (),
+        next=visit.next or "",
+    )
+
+
+def _question(question: Question, laid: Laid) -> PracticeQuestion:
+    said = dict(zip(laid.ids, _feedback(question.judged, laid), strict=True))
+    right = {laid.ids[place] for place in question.judged.right}
+    order = [option.id for option in laid.question.options]
+    return PracticeQuestion(
+        topic=question.shown.topic,
+        question=laid.question,
+        right=tuple(option for option in order if option in right),
+        feedback=tuple(said[option] for option in order),
+        reviewed=all(one.ground.reviewed for one in question.judged.said),
+    )
+
+
+def _feedback(judged: Judged, laid: Laid) -> list[Feedback]:
+    return [
+        Feedback(
+            option=option,
+            mark=said.mark,
+            word=said.word,
+            reason=said.reason,
+            rests_on=said.ground.rests_on,
+            contested=said.ground.contested,
+            would_change=said.would_change,
+        )
+        for option, said in zip(laid.ids, judged.said, strict=True)
+    ]

@@ -1,0 +1,94 @@
+"""What is said of each option: its answer, why, on what it rests, both sides, and what would change it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from builder.assess.question import Ground, Said
+from builder.assess.wording import citations, say
+from builder.model.judgement import Asked, Fired, OptionJudgement, VisitJudgement
+from builder.model.library import Course
+
+MOST_REASONS = 2
+MOST_CHANGES = 2
+
+
+def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgement) -> Said:
+    """One option as written, on its visit."""
+    content = course.content
+    deciding = [one for one in judged.rules if one.effect == judged.at_worst]
+    changes = judged.would_change[:MOST_CHANGES]
+    refers = judged.right and visit.aims == ("refer",) and "urgency" in judged.written
+    safe_in_vain = judged.at_worst == "ok" and not judged.serves_aim
+    return Said(
+        mark="refer" if refers else "wrong" if safe_in_vain else judged.at_worst,
+        word=say(content, "word_refer") if refers else _word(course, judged),
+        reason=" ".join(_reasons(course, judged, visit, deciding)),
+        ground=ground_of(course, deciding, judged.rules),
+        would_change=tuple(
+            say(content, "would_change", change=one.text, answer=say(content, f"word_{one.answer}"))
+            for one in changes
+        ),
+    )
+
+
+def ground_of(course: Course, deciding: Sequence[Fired], bearing: Iterable[Fired]) -> Ground:
+    """On what an answer rests that these rules decide, among all those that bear on it."""
+    sources = citations(course.content, (source for one in deciding for source in one.source))
+    strengths = dict.fromkeys(say(course.content, f"strength_{one.strength}") for one in deciding)
+    sides = dict.fromkeys(side for one in bearing if (side := _both_sides(course, one)))
+    return Ground(
+        rests_on=rests_on(course, [sources, *strengths], reviewed=_reviewed(deciding)),
+        contested=" ".join(sides),
+        rules=tuple(dict.fromkeys(one.id for one in deciding)),
+        reviewed=_reviewed(deciding),
+    )
+
+
+def rests_on(course: Course, parts: Sequence[str], *, reviewed: bool) -> str:
+    """Sources and strength in one line, which says so where no clinician has looked yet."""
+    told = parts if reviewed else [*parts, say(course.content, "unreviewed")]
+    return " · ".join(part for part in told if part)
+
+
+def unknown(course: Course, ask: Sequence[Asked]) -> str:
+    """What is not recorded, as the questions a therapist would ask."""
+    questions = " ".join(one.question for one in ask)
+    return say(course.content, "unknown", questions=questions) if questions else ""
+
+
+def whys(fired: Iterable[Fired]) -> str:
+    """Why, in the words of the first rules."""
+    return " ".join(list(dict.fromkeys(one.why for one in fired))[:MOST_REASONS])
+
+
+def _word(course: Course, judged: OptionJudgement) -> str:
+    if judged.at_worst == "ok" and not judged.serves_aim:
+        return say(course.content, "word_aim")
+    word = say(course.content, f"word_{judged.at_worst}")
+    return word if judged.answer == judged.at_worst else say(course.content, "word_open", word=word)
+
+
+def _reasons(
+    course: Course, judged: OptionJudgement, visit: VisitJudgement, deciding: Sequence[Fired]
+) -> Iterable[str]:
+    content = course.content
+    yield whys(deciding) or say(content, "nothing_against")
+    if judged.change and judged.at_worst == "change":
+        yield say(content, "needed", change=judged.change)
+    if judged.answer != judged.at_worst and (questions := unknown(course, judged.ask)):
+        yield questions
+    if not judged.serves_aim:
+        yield say(content, "aim", aim=" / ".join(content.phases.aim_words[aim] for aim in visit.aims))
+
+
+def _both_sides(course: Course, fired: Fired) -> str:
+    if (point := fired.contested) is None:
+        return ""
+    position = course.file.positions.get(point.point)
+    own = f" {say(course.content, 'position', position=position)}" if position else ""
+    return say(course.content, "contested", taught=point.taught, other=point.other) + own
+
+
+def _reviewed(deciding: Sequence[Fired]) -> bool:
+    return bool(deciding) and all(one.reviewed for one in deciding)
