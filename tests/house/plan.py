@@ -55,6 +55,9 @@ OPENED_BY: dict[str, tuple[str, ...]] = {
     "yaml": ("builder.doors.yaml",),
 }
 
+# Modules tested elsewhere: the steps of an upgrade are run, all in a row, by the test of upgrading.
+TESTED_BY = {"builder.doors.store.migrations": "tests/doors/store/test_upgrade"}
+
 # Clock, randomness and environment enter at the edge, as arguments: these parts never reach for them.
 SEALED = ("place", "diagnostic", "fault", "model", *VERBS)
 EDGE_CALLS = ("now", "utcnow", "today", "time", "time_ns", "monotonic", "getenv", "urandom", "getcwd")

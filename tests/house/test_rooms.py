@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from tests.house.plan import MEASURED_SUFFIXES, MOST_FUNCTION_LINES, MOST_LINES, ROOT, VAGUE_NAMES
-from tests.house.source import Module, files, load, modules, text_of
+from tests.house.plan import MEASURED_SUFFIXES, MOST_FUNCTION_LINES, MOST_LINES, ROOT, TESTED_BY, VAGUE_NAMES
+from tests.house.source import Module, files, load, modules, text_of, under
 
 Function = ast.FunctionDef | ast.AsyncFunctionDef
 Named = Function | ast.ClassDef
@@ -45,6 +45,9 @@ def does_nothing(module: Module) -> bool:
 
 def mirror(module: Module) -> str:
     """The path, without suffix, where the tests of a module are kept."""
+    for root, kept in TESTED_BY.items():
+        if under(module.name, (root,)):
+            return kept
     folders = module.name.split(".")[1:]
     stem = "init" if module.package else folders.pop().strip("_")
     return "/".join(["tests", *folders, f"test_{stem}"])
