@@ -26,7 +26,13 @@ def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgemen
         reason=" ".join(_reasons(course, judged, visit, deciding)),
         ground=ground_of(course, deciding, judged.rules),
         would_change=tuple(
-            say(content, "would_change", change=one.text, answer=say(content, f"word_{one.answer}"))
+            say(
+                content,
+                "would_change",
+                change=one.text,
+                card=content.cards[judged.card].name,
+                answer=say(content, f"word_{one.answer}"),
+            )
             for one in changes
         ),
     )
@@ -35,7 +41,8 @@ def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgemen
 def ground_of(course: Course, deciding: Sequence[Fired], bearing: Iterable[Fired]) -> Ground:
     """On what an answer rests that these rules decide, among all those that bear on it."""
     sources = citations(course.content, (source for one in deciding for source in one.source))
-    strengths = dict.fromkeys(say(course.content, f"strength_{one.strength}") for one in deciding)
+    words = dict.fromkeys(say(course.content, f"strength_{one.strength}") for one in deciding)
+    strengths = [word for word in words if word not in sources.lower()]
     sides = dict.fromkeys(side for one in bearing if (side := _both_sides(course, one)))
     return Ground(
         rests_on=rests_on(course, [sources, *strengths], reviewed=_reviewed(deciding)),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from builder.assess.draw import Draw
@@ -72,7 +72,7 @@ class _Drawing:
 
 
 def drawn_versions(
-    test: CourseTest, pool: tuple[Shown, ...], objectives: Mapping[str, tuple[str, ...]]
+    test: CourseTest, pool: Sequence[Shown], objectives: Mapping[str, tuple[str, ...]]
 ) -> Iterator[Version]:
     """Every version of a test; `objectives` are those of each case in the pool.
 

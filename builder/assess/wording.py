@@ -45,6 +45,7 @@ def _short(content: Content, source: str) -> str:
     reference = content.references.sources.get(source)
     if reference is None:
         return source
-    head = re.split(r"[.,;:(]", reference.cite, maxsplit=1)[0].strip()
-    year = "" if reference.year is None or str(reference.year) in head else f" {reference.year}"
-    return f"{head}{year}"
+    if reference.year is None:
+        return reference.cite
+    head = re.split(r"\. |; |\(", reference.cite, maxsplit=1)[0].strip()
+    return head if str(reference.year) in head else f"{head}, {reference.year}"

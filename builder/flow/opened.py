@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from builder.assess.papers import shortfalls
+from builder.assess.shortfalls import shortfalls
 from builder.check.evidence import Evidence
 from builder.check.registry import run_checks
 from builder.check.show import as_json, as_text

@@ -44,7 +44,7 @@ def _question(material: Material, option: CaseOption, dose: DoseJudgement, value
         say(content, "stem_dose", card=content.cards[option.card].name, attribute=fact.label.lower()),
         say(content, "hint_dose", chips=chips),
     )
-    return material.ordered("dose", text, rows, f"{option.card}.{option.site}.{dose.attribute}")
+    return material.question("dose", text, rows, f"{option.card}.{option.site}.{dose.attribute}")
 
 
 def _said(material: Material, dose: DoseJudgement, value: Decimal) -> Said:

@@ -20,12 +20,13 @@ def questions(material: Material) -> Iterator[Question]:
     if right not in ANSWERS:
         return
     reason, ground = _reason(material)
-    other = f"{say(content, 'session_is', answer=say(content, right))} {reason}"
+    words = {answer: say(content, f"answer_{answer}") for answer in ANSWERS}
+    other = f"{say(content, 'session_is', answer=words[right])} {reason}"
     rows = []
     for answer in ANSWERS:
         mark: Mark = "wrong" if answer != right else "refer" if session.answer == "refer" else "right"
         said = Said(mark, say(content, f"word_{mark}"), reason if answer == right else other, ground)
-        rows.append(Row(Choice(say(content, answer)), answer == right, said))
+        rows.append(Row(Choice(words[answer]), answer == right, said))
     yield material.ordered("session", Text(say(content, "stem_session"), say(content, "hint_one")), rows)
 
 

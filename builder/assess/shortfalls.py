@@ -1,0 +1,65 @@
+"""What the plan of a test asks and its pool cannot give, placed in the course file."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+
+from builder.assess.papers import pool_of, versions_of
+from builder.assess.versions import Version
+from builder.diagnostic import Diagnostic
+from builder.model.course import CourseTest
+from builder.model.judgement import VisitJudgement
+from builder.model.library import Course
+from builder.place import Place, Places, Step
+
+FILE = "course.yml"
+
+
+def shortfalls(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[Diagnostic]:
+    """Rows of plans that a version cannot fill, and pools so narrow that a case is asked about twice."""
+    found: list[Diagnostic] = []
+    for number, test in enumerate(course.file.tests):
+        versions = versions_of(course, test, [one.shown for one in pool_of(course, test, judged)])
+        found += _rows_not_met(course, number, test, versions)
+        found += _cases_asked_twice(course, number, versions)
+    return found
+
+
+def _rows_not_met(
+    course: Course, number: int, test: CourseTest, versions: tuple[Version, ...]
+) -> Iterator[Diagnostic]:
+    for version in versions:
+        for index, lacking in version.lacking.items():
+            row = test.plan[index]
+            path: tuple[Step, ...] = ("tests", number, "plan", index)
+            yield Diagnostic(
+                "plan_not_met",
+                "error",
+                _place(course, path),
+                f"Version {version.name} lacks {lacking} of {row.count} questions on {row.topic} for the "
+                f"objective {row.objective}: the pool of this test does not yield them.",
+                "Ask for fewer, or add cases with this objective to the pool. A version asks nothing twice, "
+                "and nothing that tells the answer to another of its questions.",
+                path,
+            )
+
+
+def _cases_asked_twice(course: Course, number: int, versions: tuple[Version, ...]) -> Iterator[Diagnostic]:
+    visits: dict[tuple[str, str], set[str]] = {}
+    for version in versions:
+        for one in version.drawn.values():
+            visits.setdefault((version.name, one.case), set()).add(one.visit)
+    for case in sorted({case for (_, case), seen in visits.items() if len(seen) > 1}):
+        path: tuple[Step, ...] = ("tests", number, "cases")
+        yield Diagnostic(
+            "pool_is_narrow",
+            "advice",
+            _place(course, path),
+            f"A version of this test asks about several visits of the case {case}.",
+            "See that a later visit does not tell what was right on an earlier one, or widen the pool.",
+            path,
+        )
+
+
+def _place(course: Course, path: tuple[Step, ...]) -> Place:
+    return course.places.get(FILE, Places(Place(FILE))).of(path)
