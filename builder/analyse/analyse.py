@@ -4,16 +4,82 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from builder.analyse.gate import consistency, difficulty, discrimination
+from builder.analyse.sitters import Sitting, Version, first_sittings
+from builder.doors.store.decisions import latest_decisions
 from builder.doors.store.opening import Store
-from builder.model.analysis import Analysis
-from builder.model.key import KeyRing
-from builder.model.paper import PublishedTest
+from builder.doors.store.rings import rings_by_edition
+from builder.doors.store.sheets import sheets_of
+from builder.model.analysis import Analysis, OptionCount, QuestionFigures, VersionFigures
+from builder.model.key import Key, KeyAnswer, KeyRing
+from builder.model.paper import Paper, PublishedTest
 from builder.model.records import ClassFolder
 
 
 def analyse_class(
     store: Store, folder: ClassFolder, rings: Sequence[KeyRing], published: Sequence[PublishedTest]
 ) -> Analysis:
-    """The figures of every version that was sat, each participant's first try alone."""
-    del store, rings, published
-    return Analysis(klass=folder.taught.id, versions=())
+    """The figures of every version that was sat, each participant's first graded try alone."""
+    with store.transaction():
+        known = rings_by_edition(store, rings)
+        decisions = [decision for _, decision in latest_decisions(store, folder).values()]
+        sat = first_sittings(decisions, sheets_of(store, folder))
+    made = [
+        _version(place, sittings, key, _paper(published, place))
+        for place, sittings in sat.items()
+        if (key := known[place[0], place[2]].version(place[1])) is not None
+    ]
+    return Analysis(klass=folder.taught.id, versions=tuple(made))
+
+
+def _version(place: Version, sittings: Sequence[Sitting], key: Key, paper: Paper | None) -> VersionFigures:
+    rows = [sitting.row for sitting in sittings]
+    whole = all(mark in (0, 1) for row in rows for mark in row)
+    return VersionFigures(
+        test=place[0],
+        version=place[1],
+        edition=place[2],
+        n=len(rows),
+        questions=tuple(_question(answer, at, sittings, paper) for at, answer in enumerate(key.answers)),
+        coefficient="KR-20" if whole else "alpha",
+        reliability=consistency(rows),
+    )
+
+
+def _question(
+    answer: KeyAnswer, at: int, sittings: Sequence[Sitting], paper: Paper | None
+) -> QuestionFigures:
+    rows = [sitting.row for sitting in sittings]
+    chosen = [sitting.chosen(answer.question) for sitting in sittings]
+    asked = next((one for one in paper.questions if one.id == answer.question), None) if paper else None
+    titles = (
+        {option.id: " · ".join((option.title, *option.chips)) for option in asked.options} if asked else {}
+    )
+    return QuestionFigures(
+        question=answer.question,
+        stem=asked.stem if asked else "",
+        n=len(rows),
+        unanswered=sum(one is None for one in chosen),
+        options=tuple(
+            OptionCount(
+                option=option,
+                title=titles.get(option, ""),
+                right=option in answer.right,
+                count=sum(option in (one or ()) for one in chosen),
+            )
+            for option in answer.options
+        ),
+        difficulty=difficulty([row[at] for row in rows]),
+        discrimination=discrimination(rows, at),
+    )
+
+
+def _paper(published: Sequence[PublishedTest], place: Version) -> Paper | None:
+    papers = [
+        paper
+        for test in published
+        if (test.test, test.edition) == (place[0], place[2])
+        for paper in test.papers
+        if paper.version == place[1]
+    ]
+    return papers[0] if papers else None

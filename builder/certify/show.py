@@ -7,4 +7,12 @@ from builder.model.outcome import Issued
 
 def lines(issued: Issued) -> list[str]:
     """One line a certificate, one a reason of refusal."""
-    return [issued.klass]
+    people = {row["code"] for row in issued.refused}
+    head = f"Class {issued.klass}: {len(issued.certificates)} on the certificate list, {len(people)} refused."
+    given = [
+        f"  {row['certificate']:<9}  {row['name']}: "
+        f"{row['hours']} {row['hour unit']}, {row['kind']}, {row['status']}"
+        for row in issued.certificates
+    ]
+    refused = [f"  refused    {row['name']}: {row['requirement']}: {row['reason']}" for row in issued.refused]
+    return [head, *given, *refused]

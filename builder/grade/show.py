@@ -2,9 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from builder.model.outcome import Graded
+from builder.model.records import Decision
 
 
 def lines(graded: Graded) -> list[str]:
-    """Each participant's answer with its reasons."""
-    return [graded.klass]
+    """Each participant's answer with its reasons, and what is new."""
+    met = sum(decision.met for decision in graded.decisions)
+    head = (
+        f"Class {graded.klass}: {met} of {len(graded.decisions)} met everything, {len(graded.written)} new."
+    )
+    people = [line for decision in graded.decisions for line in _person(graded, decision)]
+    turned = [f"  turned {_who(graded, code)}: the decision before said otherwise." for code in graded.turned]
+    return [head, *people, *turned]
+
+
+def _person(graded: Graded, decision: Decision) -> Iterator[str]:
+    yield f"  {'met' if decision.met else 'not met':<7}  {_who(graded, decision.code)}"
+    for one in decision.requirements:
+        yield f"    {'yes' if one.met else 'no':<3}  {one.kind.replace('_', ' ')} {one.name}: {one.reason}"
+
+
+def _who(graded: Graded, code: str) -> str:
+    return f"{graded.names.get(code, '')} ({code})"

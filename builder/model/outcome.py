@@ -36,7 +36,7 @@ class Collected(Noun):
 
 
 class Graded(Noun):
-    """Where every participant stands; `written` are the codes whose decision is new, `turned` those it reverses."""
+    """Where every participant stands; `written` are codes with a new decision, `turned` those it reverses."""
 
     klass: str
     names: dict[str, str]
@@ -46,7 +46,7 @@ class Graded(Noun):
 
 
 class Issued(Noun):
-    """The certificate list and the refusals, as rows of text by column; `fresh` are the serials new in this run."""
+    """The certificate list and the refusals, as rows of text by column; `fresh` are the new serials."""
 
     klass: str
     certificates: tuple[dict[str, str], ...]

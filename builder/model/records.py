@@ -5,6 +5,8 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Literal
 
+from pydantic import Field
+
 from builder.model.answers import AnswerSheet
 from builder.model.course import BoardRules, CourseFile
 from builder.model.noun import Noun, Share
@@ -15,7 +17,7 @@ RequirementKind = Literal["test", "must_pass", "station", "attendance"]
 
 
 class ClassFolder(Noun):
-    """One class with its people and what was seen of them, but for its answers; `course` is the course's id."""
+    """One class with its people and what was seen of them; `course` is the id of its course."""
 
     course: str
     taught: TaughtClass
@@ -28,7 +30,7 @@ class Terms(Noun):
     """What a participant of a course must meet; `boards` are those the course names, in its order."""
 
     course: CourseFile
-    boards: tuple[BoardRules, ...]
+    boards: tuple[BoardRules, ...] = Field(min_length=1)
     stations: tuple[Station, ...] = ()
 
 
@@ -101,7 +103,7 @@ class Decision(Noun):
 
 
 class Certificate(Noun):
-    """One certificate as it stands: `person` and `decision` are rows of the record, `printed` holds no name."""
+    """One certificate as it stands; `person`, `decision` are rows of the record, `printed` names nobody."""
 
     provider: str
     number: int

@@ -31,6 +31,11 @@ class Participant(Noun):
     report: bool = False
     codes: tuple[str, ...] = Field(min_length=1, description="Personal codes, one an attempt, first to last.")
 
+    @property
+    def code(self) -> str:
+        """The first personal code, by which the record knows this person."""
+        return self.codes[0]
+
 
 class Presence(Noun):
     """One row of `attendance.csv`: in and out on one day, with the zone's offset."""

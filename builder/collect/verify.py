@@ -1,0 +1,76 @@
+"""What an answer sheet must satisfy before it is taken, and what to do where it does not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from builder.model.answers import AnswerSheet
+from builder.model.code import is_code, tidy, version_of
+from builder.model.key import Key, KeyRing
+from builder.model.records import ClassFolder
+
+Rings = Mapping[tuple[str, str], KeyRing]
+
+
+@dataclass(frozen=True)
+class Refusal:
+    """Why a file is not taken, and what would mend it."""
+
+    fault: str
+    remedy: str
+
+
+def refusal(sheet: AnswerSheet, folder: ClassFolder, rings: Rings) -> Refusal | None:
+    """The first thing that speaks against an answer sheet, if anything does."""
+    return _about_people(sheet, folder) or _about_papers(sheet, rings)
+
+
+def _about_people(sheet: AnswerSheet, folder: ClassFolder) -> Refusal | None:
+    code = tidy(sheet.code)
+    if not is_code(code):
+        return Refusal(
+            f"`{sheet.code}` is no personal code.", "Ask the participant; one character is mistyped."
+        )
+    if sheet.klass != folder.taught.id:
+        return Refusal(f"This belongs to the class `{sheet.klass}`.", "Move it to the answers of that class.")
+    if not any(code == tidy(one) for person in folder.participants for one in person.codes):
+        return Refusal(
+            f"Code {code} is not in the roster.", "Add the code to the participant's row in roster.csv."
+        )
+    return None
+
+
+def _about_papers(sheet: AnswerSheet, rings: Rings) -> Refusal | None:
+    ring = rings.get((sheet.test, sheet.edition))
+    if ring is None:
+        return Refusal(
+            f"Edition `{sheet.edition}` of the test `{sheet.test}` is not known.",
+            "Collect once with the output folder of the build that published it.",
+        )
+    key = ring.version(sheet.version)
+    if key is None:
+        return Refusal(
+            f"There is no version `{sheet.version}`.", "Ask the participant for the sheet as it was made."
+        )
+    due = version_of(sheet.code, len(ring.keys))
+    if due != key.version:
+        return Refusal(
+            f"Code {tidy(sheet.code)} belongs to version {due}, this is version {key.version}.",
+            "Ask the participant to sit the version of their code.",
+        )
+    return next(_about_answers(sheet, key), None)
+
+
+def _about_answers(sheet: AnswerSheet, key: Key) -> Iterator[Refusal]:
+    kinds = {answer.question: answer.kind for answer in key.answers}
+    seen: set[str] = set()
+    for given in sheet.answers:
+        if kinds.get(given.q) != given.kind:
+            yield Refusal(
+                f"Version {key.version} has no question `{given.q}` of the kind `{given.kind}`.",
+                "Ask the participant for the sheet as it was made.",
+            )
+        if given.q in seen:
+            yield Refusal(f"Question `{given.q}` is answered twice.", "Ask for the sheet as it was made.")
+        seen.add(given.q)

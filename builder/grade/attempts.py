@@ -1,0 +1,63 @@
+"""Every attempt of a participant, graded by the key of the edition that was sat."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from fractions import Fraction
+
+from builder.fault import Fault
+from builder.grade.mark import marks_of
+from builder.model.code import tidy
+from builder.model.key import Key, KeyRing
+from builder.model.records import Attempt, KeptSheet
+from builder.model.taught import Participant
+
+Rings = Mapping[tuple[str, str], KeyRing]
+Counted = Mapping[tuple[str, str], KeptSheet]
+
+
+def attempts_of(person: Participant, counted: Counted, rings: Rings) -> tuple[Attempt, ...]:
+    """The attempts of one participant at all tests; a code's place in the row is its attempt's number."""
+    codes = {tidy(code): number for number, code in enumerate(person.codes, start=1)}
+    mine = [(kept.sheet.test, codes[code], kept) for (code, _), kept in counted.items() if code in codes]
+    ordered = sorted(mine, key=lambda one: one[:2])
+    return tuple(_attempt(number, kept, rings) for _, number, kept in ordered)
+
+
+def decisive(attempts: tuple[Attempt, ...], test: str) -> Attempt | None:
+    """The attempt that decides a test: the best that passes, else the best, of the tries allowed."""
+    open_ones = [one for one in attempts if one.test == test and one.counts]
+    return max(open_ones, key=lambda one: (one.passed, one.total, -one.number), default=None)
+
+
+def _attempt(number: int, kept: KeptSheet, rings: Rings) -> Attempt:
+    sheet = kept.sheet
+    ring, key = _key_of(kept, rings)
+    marks = marks_of(sheet, key)
+    total = sum((one.mark for one in marks), Fraction(0)) / len(marks)
+    return Attempt(
+        test=sheet.test,
+        number=number,
+        code=tidy(sheet.code),
+        version=sheet.version,
+        sheet=kept.digest,
+        edition=ring.edition,
+        key_edition=ring.key_edition,
+        marks=marks,
+        total=total,
+        pass_mark=ring.pass_mark,
+        counts=number <= ring.tries,
+        passed=total >= ring.pass_mark and all(one.mark == 1 for one in marks if one.must_pass),
+    )
+
+
+def _key_of(kept: KeptSheet, rings: Rings) -> tuple[KeyRing, Key]:
+    sheet = kept.sheet
+    ring = rings.get((sheet.test, sheet.edition))
+    key = ring.version(sheet.version) if ring else None
+    if ring is None or key is None:
+        raise Fault(
+            f"The key of edition `{sheet.edition}` of the test `{sheet.test}` is missing.",
+            "Grade with the output folder of the build that published it.",
+        )
+    return ring, key

@@ -1,0 +1,74 @@
+"""Which answer sheet counts for each code and test, and what looks wrong about the others."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from datetime import UTC, datetime
+
+from builder.model.code import tidy
+from builder.model.records import KeptSheet
+
+
+def counted(sheets: Iterable[KeptSheet]) -> dict[tuple[str, str], KeptSheet]:
+    """The sheet that counts, by code and test: the one that came first, in its highest revision."""
+    return {place: _newest(_first(group)) for place, group in _by_place(sheets).items()}
+
+
+def doubtful(sheets: Sequence[KeptSheet]) -> tuple[str, ...]:
+    """What a person should look at: codes with several sheets, sheets with several codes or contents."""
+    return (*_several_sheets(sheets), *_several_codes(sheets), *_several_contents(sheets))
+
+
+def _by_place(sheets: Iterable[KeptSheet]) -> dict[tuple[str, str], list[KeptSheet]]:
+    places: dict[tuple[str, str], list[KeptSheet]] = defaultdict(list)
+    for kept in sheets:
+        places[tidy(kept.sheet.code), kept.sheet.test].append(kept)
+    return dict(sorted(places.items()))
+
+
+def _first(group: Sequence[KeptSheet]) -> list[KeptSheet]:
+    first = min(group, key=_order).sheet.sheet
+    return [kept for kept in group if kept.sheet.sheet == first]
+
+
+def _newest(revisions: Sequence[KeptSheet]) -> KeptSheet:
+    highest = max(kept.sheet.rev for kept in revisions)
+    return min((kept for kept in revisions if kept.sheet.rev == highest), key=_order)
+
+
+def _order(kept: KeptSheet) -> tuple[datetime, datetime, str, str]:
+    started = kept.sheet.started
+    claimed = started if started.tzinfo else started.replace(tzinfo=UTC)
+    return (kept.received, claimed, kept.sheet.sheet, kept.digest)
+
+
+def _several_sheets(sheets: Iterable[KeptSheet]) -> list[str]:
+    return [
+        f"Code {code} handed in {count} different answer sheets for `{test}`; the first to come counts."
+        for (code, test), group in _by_place(sheets).items()
+        if (count := len({kept.sheet.sheet for kept in group})) > 1
+    ]
+
+
+def _several_codes(sheets: Iterable[KeptSheet]) -> list[str]:
+    codes: dict[str, set[str]] = defaultdict(set)
+    for kept in sheets:
+        codes[kept.sheet.sheet].add(tidy(kept.sheet.code))
+    return [
+        f"One answer sheet came under the codes {' and '.join(sorted(found))}; it may have been copied."
+        for _, found in sorted(codes.items())
+        if len(found) > 1
+    ]
+
+
+def _several_contents(sheets: Iterable[KeptSheet]) -> list[str]:
+    contents: dict[tuple[str, str, int], int] = defaultdict(int)
+    for kept in sheets:
+        contents[tidy(kept.sheet.code), kept.sheet.sheet, kept.sheet.rev] += 1
+    return [
+        f"Code {code} handed in {count} files that differ though both are revision {rev} of one sheet; "
+        "the first to come counts."
+        for (code, _, rev), count in sorted(contents.items())
+        if count > 1
+    ]
