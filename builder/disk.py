@@ -30,9 +30,13 @@ def read_bytes(path: Path, limit: int) -> bytes:
         with path.open("rb") as file:
             data = file.read(limit + 1)
     except OSError as error:
-        raise Fault(f"{path.name} cannot be read: {error.strerror}.", "Check that it is there and yours.") from error
+        raise Fault(
+            f"{path.name} cannot be read: {error.strerror}.", "Check that it is there and yours."
+        ) from error
     if len(data) > limit:
-        raise Fault(f"{path.name} is larger than {limit:,} bytes.", "Split it, or remove what does not belong.")
+        raise Fault(
+            f"{path.name} is larger than {limit:,} bytes.", "Split it, or remove what does not belong."
+        )
     return data
 
 
@@ -69,13 +73,21 @@ def swapped_in(target: Path) -> Iterator[Path]:
     draft.mkdir()
     try:
         yield draft
-        old = target.with_name(f".{target.name}.{secrets.token_hex(4)}.old")
-        if target.exists():
-            target.rename(old)
-        draft.rename(target)
-        shutil.rmtree(old, ignore_errors=True)
+        _take_the_place(draft, target)
     finally:
         shutil.rmtree(draft, ignore_errors=True)
+
+
+def _take_the_place(draft: Path, target: Path) -> None:
+    old = target.with_name(f"{draft.name}.old")
+    if target.exists():
+        target.rename(old)
+    try:
+        draft.rename(target)
+    finally:
+        if old.exists() and not target.exists():
+            old.rename(target)
+    shutil.rmtree(old, ignore_errors=True)
 
 
 def fingerprint(text: str) -> str:
