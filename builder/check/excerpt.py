@@ -49,6 +49,8 @@ def _letter_width(letter: str) -> int:
 
 def _window(line: str, start: int, end: int, room: int) -> tuple[str, int, int]:
     """What is shown of a line, the columns before the caret, and how many carets."""
+    skipped = max(0, start - 4 * room)
+    line, start, end = line[skipped : start + 4 * room], start - skipped, min(end, start + 4 * room) - skipped
     cut_before, cut_after = "", ""
     if _width(line) > room:
         first = start

@@ -31,7 +31,7 @@ def as_json(found: Sequence[Diagnostic]) -> dict[str, Any]:
 def as_text(
     found: Sequence[Diagnostic], places: Mapping[str, Places], *, width: int = 80, colour: bool = False
 ) -> str:
-    """What is to fix, as printed on a terminal of `width` columns; `places` holds the source lines by file."""
+    """What is to fix, as printed on a terminal; `places` holds the source lines by file."""
     blocks = ["\n".join(_one_as_lines(one, places, width, colour=colour)) for one in found]
     return "\n\n".join([*blocks, _summary(found)])
 

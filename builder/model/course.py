@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import date, time
+from datetime import date
 from typing import Literal
 
 from pydantic import Field
 
-from builder.model.noun import Format, Id, Noun, Share, Text
+from builder.model.noun import Format, Id, Noun, Share, Text, TimeOfDay
 
 QuestionTopic = Literal["session", "phase", "option", "dose"]
 TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
@@ -47,8 +47,8 @@ class AgendaItem(Noun):
     """One stretch of the timed agenda."""
 
     day: int = Field(ge=1)
-    start: time
-    end: time
+    start: TimeOfDay
+    end: TimeOfDay
     title: Text
     kind: Literal["lecture", "hands_on", "test", "break", "meal"]
     objectives: tuple[Id, ...] = ()
@@ -122,7 +122,9 @@ class CourseFile(Noun):
     requirements: Requirements
     agenda: tuple[AgendaItem, ...] = ()
     boards: tuple[Id, ...] = ("generic",)
-    positions: dict[Id, Text] = Field(default_factory=dict, description="The course's own side on contested points.")
+    positions: dict[Id, Text] = Field(
+        default_factory=dict, description="The course's own side on contested points."
+    )
     policies: dict[Id, Text] = Field(default_factory=dict)
     disclosures: Text
     references: tuple[Id, ...] = ()
