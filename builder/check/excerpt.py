@@ -56,7 +56,7 @@ def _window(line: str, start: int, end: int, room: int) -> tuple[str, int, int]:
         first = start
         while first > 0 and _width(line[first - 1 : start]) <= room // 3:
             first -= 1
-        cut_before = _CUT if first else ""
+        cut_before = _CUT if first or skipped else ""
         last = first
         while last < len(line) and _width(line[first : last + 1]) <= room - len(cut_before) - 1:
             last += 1

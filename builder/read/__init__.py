@@ -1,0 +1,1 @@
+"""Reading: the author's files as nouns with places, and everything in them that does not hold."""

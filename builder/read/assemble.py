@@ -1,0 +1,60 @@
+"""Puts a course together from the files that hold; a case that leans on a faulty card is left out too."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import TypeVar
+
+from builder.diagnostic import Diagnostic
+from builder.model.card import Card
+from builder.model.case import Case
+from builder.model.course import BoardRules, CourseFile, SiteConfig
+from builder.model.fact import FactBook, ScreeningBook
+from builder.model.library import Content, Course
+from builder.model.rule import Rule
+from builder.model.station import Station
+from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.place import Places
+from builder.read.shelf import Shelf
+
+K = TypeVar("K", Card, Case, Rule, Station, BoardRules)
+
+
+def assemble(
+    shelf: Shelf, words: dict[str, str] | None, found: Iterable[Diagnostic], places: dict[str, Places]
+) -> Course | None:
+    """The course, or None where one of the files it cannot do without makes no noun."""
+    faulty = frozenset(one.place.file for one in found if one.level == "error")
+    file, site, content = shelf.noun(CourseFile), shelf.noun(SiteConfig), _content(shelf, words, faulty)
+    if file is None or site is None or content is None:
+        return None
+    cases = {
+        name: case for name, case in _sound(shelf, Case, faulty).items() if _has_cards(case, content.cards)
+    }
+    stations = _sound(shelf, Station, faulty)
+    lessons = {stem: str(lesson.value) for stem, lesson in shelf.lessons.items()}
+    return Course(file, cases, stations, lessons, site, content, places)
+
+
+def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str]) -> Content | None:
+    facts, screening = shelf.noun(FactBook), shelf.noun(ScreeningBook)
+    phases, severity, references = shelf.noun(PhaseBook), shelf.noun(SeverityBook), shelf.noun(ReferenceBook)
+    if not (facts and screening and phases and severity and references and words is not None):
+        return None
+    rules = _sound(shelf, Rule, faulty)
+    own = frozenset(one.id for one in shelf.of(Rule) if not one.file.startswith("content/"))
+    cards, boards = _sound(shelf, Card, faulty), _sound(shelf, BoardRules, faulty)
+    return Content(
+        facts, screening, phases, severity, references, cards, rules, boards, words, own & rules.keys()
+    )
+
+
+def _sound(shelf: Shelf, model: type[K], faulty: frozenset[str]) -> dict[str, K]:
+    nouns = (
+        entry.noun for entry in shelf.entries if entry.model is model and entry.written.file not in faulty
+    )
+    return {noun.id: noun for noun in nouns if isinstance(noun, model)}
+
+
+def _has_cards(case: Case, cards: Mapping[str, Card]) -> bool:
+    return all(option.card in cards for visit in case.visits for option in (*visit.chosen, *visit.wrong))

@@ -1,0 +1,84 @@
+"""Reads a course and the content it rests on: nouns with places, and every fault of every file at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from builder.diagnostic import Diagnostic, in_order
+from builder.model.course import CourseFile, SiteConfig
+from builder.model.library import Course
+from builder.place import Places
+from builder.read.assemble import assemble
+from builder.read.folder import BOOKS, COURSE, LESSONS, OWN, SHARED, SITE, WORDS, files_in, strays
+from builder.read.lessons import read_lesson
+from builder.read.refer.refer import refer
+from builder.read.shelf import Shelf
+from builder.read.words import read_words
+from builder.read.written import Entry, Written, as_entry, read_written
+
+CONTENT = "content/"
+
+
+@dataclass(frozen=True)
+class Reading:
+    """What came of reading; `course` is None where it could not be put together at all."""
+
+    course: Course | None
+    found: list[Diagnostic]
+    places: dict[str, Places]
+
+
+def read_course(
+    folder: Path, content: Path, site: Path | None = None
+) -> tuple[Course | None, list[Diagnostic]]:
+    """A course with everything to fix in its files, sorted by place; cases with errors are left out."""
+    reading = read_all(folder, content, site)
+    return reading.course, reading.found
+
+
+def read_all(folder: Path, content: Path, site: Path | None = None) -> Reading:
+    """As `read_course`, with the places and lines of every file, whether or not there is a course.
+
+    `site` is the look that holds where the course has none of its own; else the one beside the content.
+    """
+    own_site = folder / SITE
+    look = own_site if own_site.is_file() else site or content.parent / SITE
+    shelf = Shelf(
+        (*_singles(folder, look), *_books(content), *_shared(content), *_own(folder)), _lessons(folder)
+    )
+    words = read_words(content / WORDS, CONTENT + WORDS)
+    found = [*refer(shelf), *words.found, *strays(folder)]
+    found += [fault for lesson in shelf.lessons.values() for fault in lesson.found]
+    places = {CONTENT + WORDS: words.places}
+    places |= {one.written.file: one.written.places for one in shelf.entries}
+    places |= {one.file: one.places for one in shelf.lessons.values()}
+    return Reading(assemble(shelf, words.texts, found, places), in_order(found), places)
+
+
+def _singles(folder: Path, look: Path) -> Iterator[Entry]:
+    yield as_entry(CourseFile, read_written(folder / COURSE, COURSE))
+    yield as_entry(SiteConfig, read_written(look, SITE))
+
+
+def _books(content: Path) -> Iterator[Entry]:
+    for name, model in BOOKS.items():
+        yield as_entry(model, read_written(content / name, CONTENT + name))
+
+
+def _shared(content: Path) -> Iterator[Entry]:
+    for name, model in SHARED.items():
+        for one in files_in(content, name, ".yml", CONTENT):
+            yield as_entry(model, read_written(one.path, one.file))
+
+
+def _own(folder: Path) -> Iterator[Entry]:
+    for name, model in OWN.items():
+        for one in files_in(folder, name, ".yml"):
+            yield as_entry(model, read_written(one.path, one.file))
+
+
+def _lessons(folder: Path) -> dict[str, Written]:
+    lessons = (read_lesson(one.path, one.file) for one in files_in(folder, LESSONS, ".md"))
+    return {lesson.stem: lesson for lesson in lessons}

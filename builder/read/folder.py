@@ -1,0 +1,102 @@
+"""The folders of content and course: which files they hold, and which of them nobody knows."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from builder.diagnostic import Diagnostic
+from builder.model.card import Card
+from builder.model.case import Case
+from builder.model.course import BoardRules
+from builder.model.fact import FactBook, ScreeningBook
+from builder.model.noun import Noun
+from builder.model.rule import Rule
+from builder.model.station import Station
+from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.place import Place
+from builder.read.nearest import nearest
+
+BOOKS: dict[str, type[Noun]] = {
+    "facts.yml": FactBook,
+    "screening.yml": ScreeningBook,
+    "phases.yml": PhaseBook,
+    "severity.yml": SeverityBook,
+    "references.yml": ReferenceBook,
+}
+WORDS = "words.yml"
+SHARED: dict[str, type[Noun]] = {"cards": Card, "rules": Rule, "boards": BoardRules}
+OWN: dict[str, type[Noun]] = {**SHARED, "cases": Case, "stations": Station}
+COURSE = "course.yml"
+SITE = "site_config.yml"
+SINGLE = (COURSE, SITE)
+LESSONS = "lessons"
+NOT_READ_YET = ("questions", "panel")
+ELSEWHERE = ("media", "classes", "out", "private")
+
+
+@dataclass(frozen=True)
+class Named:
+    """A file on disk, and the name under which its faults are shown."""
+
+    path: Path
+    file: str
+
+
+def files_in(root: Path, folder: str, ending: str, before: str = "") -> Iterator[Named]:
+    """The files below `root/folder` with this ending, sorted by name; `before` is put before their names."""
+    for path in sorted((root / folder).rglob(f"*{ending}")):
+        if path.is_file() and not any(_is_hidden(step) for step in path.relative_to(root).parts):
+            yield Named(path, before + path.relative_to(root).as_posix())
+
+
+def strays(root: Path) -> Iterator[Diagnostic]:
+    """Advice on everything in a course folder that nothing reads."""
+    for path in _visible(root):
+        folder, name = path.is_dir(), path.name
+        if folder and name in NOT_READ_YET and any(_visible(path)):
+            message = f"The folder `{name}` is not read by this version."
+            yield _advice("folder_not_read", f"{name}/", message, "Nothing is lost; it is only not used yet.")
+        elif folder and (name in OWN or name == LESSONS):
+            ending = ".md" if name == LESSONS else ".yml"
+            yield from (_stray(one, root, ending) for one in path.rglob("*") if _is_stray(one, root, ending))
+        elif name not in (SINGLE if not folder else (*NOT_READ_YET, *ELSEWHERE)) and not _is_readme(name):
+            yield _unknown(name, folder=folder)
+
+
+def _visible(folder: Path) -> list[Path]:
+    return [path for path in sorted(folder.iterdir()) if not _is_hidden(path.name)]
+
+
+def _is_hidden(name: str) -> bool:
+    return name.startswith(".") or name.endswith("~") or name.lower() in ("thumbs.db", "desktop.ini")
+
+
+def _is_readme(name: str) -> bool:
+    return name.lower().startswith("readme")
+
+
+def _is_stray(path: Path, root: Path, ending: str) -> bool:
+    steps = path.relative_to(root).parts
+    return path.is_file() and path.suffix != ending and not any(_is_hidden(step) for step in steps)
+
+
+def _stray(path: Path, root: Path, ending: str) -> Diagnostic:
+    file = path.relative_to(root).as_posix()
+    remedy = f"Call it `{path.stem}{ending}` if it should be, or move it away."
+    return _advice(
+        "file_not_read", file, f"This file is not read: its name does not end in `{ending}`.", remedy
+    )
+
+
+def _unknown(name: str, *, folder: bool) -> Diagnostic:
+    known = (*OWN, LESSONS, *NOT_READ_YET, *ELSEWHERE) if folder else SINGLE
+    near = nearest(name, known)
+    what = "folder" if folder else "file"
+    remedy = f"Did you mean `{near}`?" if near else "Move it away if it is not needed."
+    return _advice(f"{what}_not_read", f"{name}/" if folder else name, f"This {what} is not read.", remedy)
+
+
+def _advice(check: str, file: str, message: str, remedy: str) -> Diagnostic:
+    return Diagnostic(check, "advice", Place(file), message, remedy)

@@ -1,0 +1,1 @@
+"""Referring: whether the names and values in one file hold against all the others."""

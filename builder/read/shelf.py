@@ -1,0 +1,79 @@
+"""Every file that was read, and what each sort of name may refer to."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import TypeVar
+
+from builder.model.card import Card
+from builder.model.case import Case
+from builder.model.course import BoardRules, CourseFile
+from builder.model.fact import Fact, FactBook, ScreeningBook
+from builder.model.noun import Noun
+from builder.model.rule import Rule
+from builder.model.station import Station
+from builder.model.tables import ReferenceBook
+from builder.read.select import select
+from builder.read.written import Entry, Written
+
+N = TypeVar("N", bound=Noun)
+
+GIVEN_GROUPS = ("hands_on", "techniques", "all")
+
+
+@dataclass(frozen=True)
+class Shelf:
+    """All entries of content and course, and the lessons by their file's stem."""
+
+    entries: tuple[Entry, ...]
+    lessons: Mapping[str, Written] = field(default_factory=dict)
+
+    def of(self, model: type[Noun]) -> Iterator[Written]:
+        """Every file that is to be a noun of this type, sound or not."""
+        return (entry.written for entry in self.entries if entry.model is model)
+
+    def noun(self, model: type[N]) -> N | None:
+        """The noun of the only file of its type, if it makes one."""
+        found = (entry.noun for entry in self.entries if entry.model is model)
+        return next((noun for noun in found if isinstance(noun, model)), None)
+
+    @cached_property
+    def facts(self) -> dict[str, Fact]:
+        """Every declared fact of a client."""
+        book = self.noun(FactBook)
+        return book.facts if book else {}
+
+    @cached_property
+    def attributes(self) -> dict[str, Fact]:
+        """Every declared attribute of a written option."""
+        book = self.noun(FactBook)
+        return book.written if book else {}
+
+    @cached_property
+    def names(self) -> Mapping[str, frozenset[str]]:
+        """What may be referred to, by what it is called in messages."""
+        return {
+            "card": self._ids(Card),
+            "case": self._ids(Case),
+            "station": self._ids(Station),
+            "board": self._ids(BoardRules),
+            "lesson": frozenset(self.lessons),
+            "fact": self._texts(FactBook, "facts/@"),
+            "attribute": self._texts(FactBook, "written/@"),
+            "source": self._texts(ReferenceBook, "sources/@"),
+            "screening set": self._texts(ScreeningBook, "sets/@"),
+            "objective": self._texts(CourseFile, "objectives/*/id"),
+            "test": self._texts(CourseFile, "tests/*/id"),
+            "group": self._texts(Card, "groups/*") | set(GIVEN_GROUPS),
+            "contested point": self._texts(Card, "baseline/*/contested/point")
+            | self._texts(Rule, "contested/point"),
+        }
+
+    def _ids(self, model: type[Noun]) -> frozenset[str]:
+        return frozenset(name for written in self.of(model) for name in (written.id, written.stem))
+
+    def _texts(self, model: type[Noun], pattern: str) -> frozenset[str]:
+        picked = (value for written in self.of(model) for _, value in select(written.value, pattern))
+        return frozenset(value for value in picked if isinstance(value, str))
