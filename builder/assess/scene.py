@@ -16,10 +16,10 @@ from builder.model.paper import BoardCell, Scene
 def scene_of(content: Content, case: Case, visit: Visit, *, alone: bool) -> Scene:
     """The scene of a visit; `alone` tells it without the author's titles and with what happened first."""
     told = (case.mechanism if alone else "", visit.story or "")
-    when = time_words(content, visit)
+    who, when = client_words(content, case), time_words(content, visit)
     return Scene(
         title=when if alone else visit.title,
-        client=f"{client_words(content, case)} · {when}",
+        client=who if alone else f"{who} · {when}",
         story=" ".join(_sentence(part) for part in told if part),
         board=tuple(_board(content, case, visit)),
         screen=_screen_words(content, visit),

@@ -22,10 +22,11 @@ def questions(material: Material) -> Iterator[Question]:
     sources = citations(content, (source for one in judged.phase.reasons for source in one.source))
     ground = Ground(rests_on(material.course, [sources], reviewed=False))
     words = content.phases.phase_words
-    other = f"{say(content, 'phase_is', phase=words[right])} {reason}"
+    other = say(content, "phase_is", phase=words[right])
     rows = []
     for phase in PHASES:
         mark: Mark = "right" if phase == right else "wrong"
-        said = Said(mark, say(content, f"word_{mark}"), reason if phase == right else other, ground)
+        told, rests = (reason, ground) if phase == right else (other, Ground())
+        said = Said(mark, say(content, f"word_{mark}"), told, rests)
         rows.append(Row(Choice(words[phase]), phase == right, said))
     yield material.ordered("phase", Text(say(content, "stem_phase"), say(content, "hint_one")), rows)

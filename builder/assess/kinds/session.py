@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from builder.assess.material import Material, Row, Text
 from builder.assess.question import Choice, Ground, Question, Said
@@ -21,11 +22,13 @@ def questions(material: Material) -> Iterator[Question]:
         return
     reason, ground = _reason(material)
     words = {answer: say(content, f"answer_{answer}") for answer in ANSWERS}
-    other = f"{say(content, 'session_is', answer=words[right])} {reason}"
+    other = say(content, "session_is", answer=words[right])
+    brief = replace(ground, rests_on="", contested="")
     rows = []
     for answer in ANSWERS:
         mark: Mark = "wrong" if answer != right else "refer" if session.answer == "refer" else "right"
-        said = Said(mark, say(content, f"word_{mark}"), reason if answer == right else other, ground)
+        told, rests = (reason, ground) if answer == right else (other, brief)
+        said = Said(mark, say(content, f"word_{mark}"), told, rests)
         rows.append(Row(Choice(words[answer]), answer == right, said))
     yield material.ordered("session", Text(say(content, "stem_session"), say(content, "hint_one")), rows)
 
