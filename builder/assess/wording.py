@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable
 from decimal import Decimal
 
@@ -43,9 +42,4 @@ def citations(content: Content, sources: Iterable[str]) -> str:
 
 def _short(content: Content, source: str) -> str:
     reference = content.references.sources.get(source)
-    if reference is None:
-        return source
-    if reference.year is None:
-        return reference.cite
-    head = re.split(r"\. |; |\(", reference.cite, maxsplit=1)[0].strip()
-    return head if str(reference.year) in head else f"{head}, {reference.year}"
+    return source if reference is None else reference.short

@@ -86,10 +86,11 @@ class PracticeSet(Noun):
 
 
 class Lesson(Noun):
-    """One teaching page: its file in `lessons/` and its title."""
+    """One teaching page: its file in `lessons/`, its title, and the objectives it serves."""
 
     file: Text
     title: Text
+    objectives: tuple[Id, ...] = ()
 
 
 class Requirements(Noun):

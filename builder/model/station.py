@@ -35,6 +35,9 @@ class Station(Noun):
     participant: Text
     practice_client: Text
     examiner: Text
+    objectives: tuple[Id, ...] = Field(
+        default=(), description="What it proves; empty means all that its case is for."
+    )
     criteria: tuple[Criterion, ...] = Field(min_length=1)
     automatic_fails: tuple[AutomaticFail, ...] = Field(min_length=1)
     pass_mark: Share

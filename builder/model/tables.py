@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Literal
 
 from pydantic import Field
@@ -88,6 +89,14 @@ class Reference(Noun):
 
     cite: Text
     year: int | None = None
+
+    @property
+    def short(self) -> str:
+        """The citation up to its first stop, with the year; whole where there is no year."""
+        if self.year is None:
+            return self.cite
+        head = re.split(r"\. |; |\(", self.cite, maxsplit=1)[0].strip()
+        return head if str(self.year) in head else f"{head}, {self.year}"
 
 
 class ReferenceBook(Noun):
