@@ -24,7 +24,7 @@ MOST = 4
 def would_change(
     judge: Judge, values: Mapping[str, Value], grades: Grades, judged: OptionJudgement
 ) -> tuple[WouldChange, ...]:
-    """The changes of one thing that give another answer at worst, or else of two; at most four, nearest first.
+    """The changes of one thing that give another answer at worst, or else of two; at most four, the nearest.
 
     Only what can change in the room is tried: signs, time, preparation, dose, site; never a flag, a drug,
     an age or consent. Every cell of every such variable is tried, so no smaller change is missed; of a

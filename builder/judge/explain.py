@@ -8,7 +8,16 @@ from typing import Any
 
 from builder.judge.words import plain
 from builder.model.case import Case, Visit
-from builder.model.judgement import Asked, Fired, OptionJudgement, Reason, VisitJudgement
+from builder.model.judgement import (
+    Asked,
+    Fired,
+    OptionJudgement,
+    PhaseJudgement,
+    Reason,
+    SessionJudgement,
+    SeverityJudgement,
+    VisitJudgement,
+)
 from builder.model.library import Content
 
 ANSWER_WORDS = {
@@ -27,35 +36,46 @@ def as_json(case: Case, judged: tuple[VisitJudgement, ...]) -> dict[str, Any]:
 
 
 def _visit(visit: Visit, judged: VisitJudgement) -> dict[str, Any]:
-    phase, severity = judged.phase, judged.severity
-    following = (
-        {"phase": phase.next_phase, "in_hours": _number(phase.next_in_hours)} if phase.next_phase else None
-    )
     options = [("chosen", one) for one in judged.chosen] + [("wrong", one) for one in judged.wrong]
     return {
         "id": visit.id,
-        "phase": {
-            "declared": visit.phase,
-            "possible": list(phase.possible),
-            "reasons": [_reason(one) for one in phase.reasons],
-            "next": following,
-        },
-        "severity": {
-            "declared": visit.severity,
-            "possible": list(severity.possible),
-            "table": severity.table,
-            "gradable": severity.gradable,
-            "reasons": [_reason(one) for one in severity.reasons],
-        },
-        "session": {
-            "answer": judged.session.answer,
-            "urgency": judged.session.urgency,
-            "ask": [_asked(one) for one in judged.session.ask],
-            "rules": [_fired(one) for one in judged.session.rules],
-            "first_action": judged.session.first_action.model_dump() if judged.session.first_action else None,
-        },
+        "phase": _phase(visit, judged.phase),
+        "severity": _severity(visit, judged.severity),
+        "session": _session(judged.session),
         "options": [_option(f"o{i}", offered, one) for i, (offered, one) in enumerate(options, start=1)],
         "cards": {name: _option(name, None, one) for name, one in judged.cards.items()},
+    }
+
+
+def _phase(visit: Visit, phase: PhaseJudgement) -> dict[str, Any]:
+    following = (
+        {"phase": phase.next_phase, "in_hours": _number(phase.next_in_hours)} if phase.next_phase else None
+    )
+    return {
+        "declared": visit.phase,
+        "possible": list(phase.possible),
+        "reasons": [_reason(one) for one in phase.reasons],
+        "next": following,
+    }
+
+
+def _severity(visit: Visit, severity: SeverityJudgement) -> dict[str, Any]:
+    return {
+        "declared": visit.severity,
+        "possible": list(severity.possible),
+        "table": severity.table,
+        "gradable": severity.gradable,
+        "reasons": [_reason(one) for one in severity.reasons],
+    }
+
+
+def _session(session: SessionJudgement) -> dict[str, Any]:
+    return {
+        "answer": session.answer,
+        "urgency": session.urgency,
+        "ask": [_asked(one) for one in session.ask],
+        "rules": [_fired(one) for one in session.rules],
+        "first_action": session.first_action.model_dump() if session.first_action else None,
     }
 
 

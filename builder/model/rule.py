@@ -33,7 +33,9 @@ class OptionEffect(Noun):
     """What a rule does to options: it answers, or it needs something written."""
 
     cards: tuple[Id, ...] = Field(default=(), description="Cards meant by id.")
-    groups: tuple[Id, ...] = Field(default=(), description="Cards meant by group; `hands_on`, `techniques` are given.")
+    groups: tuple[Id, ...] = Field(
+        default=(), description="Cards meant by group; `hands_on`, `techniques` are given."
+    )
     sites: tuple[Site, ...] = Field(default=(), description="Only at these sites; empty means everywhere.")
     answer: Literal["not_yet", "barred"] | None = None
     needs: Limits = Field(default_factory=dict, description="Attributes that must be written so.")

@@ -6,13 +6,20 @@ from builder.model.noun import Noun
 
 
 class SitePage(Noun):
-    """One page; `address` is its source path such as `cases/landing.md`, `body` is HTML or Markdown."""
+    """One page; `address` is its source path such as `cases/landing.md`.
+
+    `body` is the inside of the page as HTML, or Markdown where `markdown` says so; `where` is what the
+    bar says of the place, `scripts` the assets that this page alone needs.
+    """
 
     address: str
     title: str
     body: str
     search: bool = True
     kind: str = "page"
+    where: str = ""
+    markdown: bool = False
+    scripts: tuple[str, ...] = ()
 
 
 class SiteSection(Noun):
@@ -23,7 +30,11 @@ class SiteSection(Noun):
 
 
 class SitePlan(Noun):
-    """Everything the site door needs; assets are keyed by their address."""
+    """Everything the site door needs; assets are keyed by their address.
+
+    `frame` holds the templates around every page, by name; `words` are theirs to say; `flags` is the page
+    that the bar always leads to; `footer` ends every page, a paragraph a line.
+    """
 
     name: str
     language: str
@@ -32,3 +43,6 @@ class SitePlan(Noun):
     assets: dict[str, bytes]
     footer: str
     search: bool = True
+    frame: dict[str, str] = {}
+    words: dict[str, str] = {}
+    flags: str = ""

@@ -1,0 +1,36 @@
+"""The short tags of a lesson: a line such as `[card friction]` that places something from the course."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal, get_args
+
+TagKind = Literal["card", "case", "stroke", "test", "flags", "phases"]
+KINDS: tuple[TagKind, ...] = get_args(TagKind)
+_LINE = re.compile(r"^\[(card|case|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE)
+
+
+@dataclass(frozen=True)
+class LessonTag:
+    """One tag: what it places, the id it names (empty for `flags` and `phases`), and its line from 1."""
+
+    kind: TagKind
+    name: str
+    line: int
+
+
+def lesson_parts(text: str) -> list[str | LessonTag]:
+    """A lesson cut at its tags: Markdown and tags in order, nothing lost but the tags' own lines."""
+    parts: list[str | LessonTag] = []
+    done = 0
+    for match in _LINE.finditer(text):
+        kind = next(one for one in KINDS if one == match[1])
+        parts += [text[done : match.start()], LessonTag(kind, match[2] or "", text.count("\n", 0, match.start()) + 1)]
+        done = match.end()
+    return [part for part in (*parts, text[done:]) if part != ""]
+
+
+def lesson_tags(text: str) -> list[LessonTag]:
+    """The tags of a lesson, in order."""
+    return [part for part in lesson_parts(text) if isinstance(part, LessonTag)]
