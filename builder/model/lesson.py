@@ -26,7 +26,10 @@ def lesson_parts(text: str) -> list[str | LessonTag]:
     done = 0
     for match in _LINE.finditer(text):
         kind = next(one for one in KINDS if one == match[1])
-        parts += [text[done : match.start()], LessonTag(kind, match[2] or "", text.count("\n", 0, match.start()) + 1)]
+        parts += [
+            text[done : match.start()],
+            LessonTag(kind, match[2] or "", text.count("\n", 0, match.start()) + 1),
+        ]
         done = match.end()
     return [part for part in (*parts, text[done:]) if part != ""]
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pydantic import Field
+
 from builder.model.noun import Noun
 
 
@@ -43,6 +45,6 @@ class SitePlan(Noun):
     assets: dict[str, bytes]
     footer: str
     search: bool = True
-    frame: dict[str, str] = {}
-    words: dict[str, str] = {}
+    frame: dict[str, str] = Field(default_factory=dict)
+    words: dict[str, str] = Field(default_factory=dict)
     flags: str = ""

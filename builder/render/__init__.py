@@ -1,0 +1,1 @@
+"""From a judged course to sites: plans of pages, drawings and the look."""

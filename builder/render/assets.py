@@ -1,0 +1,41 @@
+"""What a site ships beside its pages: the look, its scripts, and the frame around every page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cache
+from pathlib import Path
+
+from builder.render.tokens import Colours, stylesheet
+
+LOOK = Path(__file__).parent / "look"
+STYLES = ("base", "bar", "board", "choice", "told", "figure", "card", "test", "print")
+SCRIPTS: dict[str, tuple[str, ...]] = {
+    "assets/look.js": ("bar", "find"),
+    "assets/practice.js": ("practice",),
+    "assets/test.js": ("code", "sheet", "keep", "test"),
+}
+
+
+@cache
+def frame() -> dict[str, str]:
+    """The templates around every page, by the name the site generator knows them under."""
+    root = LOOK / "frame"
+    return {path.relative_to(root).as_posix(): _read(path) for path in sorted(root.rglob("*.html"))}
+
+
+def assets(colours: Colours, scripts: Iterable[str]) -> dict[str, bytes]:
+    """The style sheet, the scripts asked for and the small mark of the site, by address."""
+    styles = [stylesheet(colours), *(_read(LOOK / "css" / f"{name}.css") for name in STYLES)]
+    made = {address: _joined(SCRIPTS[address]) for address in ("assets/look.js", *scripts)}
+    made |= {"assets/look.css": "".join(styles), "assets/mark.svg": _read(LOOK / "mark.svg")}
+    return {address: text.encode("utf-8") for address, text in made.items()}
+
+
+def _joined(names: Iterable[str]) -> str:
+    return "".join(_read(LOOK / "js" / f"{name}.js") for name in names)
+
+
+@cache
+def _read(path: Path) -> str:
+    return path.read_text(encoding="utf-8")

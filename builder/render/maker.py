@@ -1,0 +1,80 @@
+"""Makes the pages of one site: templates, words and links bound together, and the plan they end in."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from builder.doors.page import Fill, filler, markup
+from builder.model.library import Course
+from builder.model.paper import BoardCell
+from builder.model.site import SitePage, SitePlan, SiteSection
+from builder.render import address
+from builder.render.assets import LOOK, assets, frame
+from builder.render.draw.finding import drawing
+from builder.render.told import told_rows
+from builder.render.wording import Say, speaker
+
+
+@dataclass(frozen=True)
+class Maker:
+    """Fills page templates for one course; every page it makes wears the same frame."""
+
+    course: Course
+    say: Say
+    fill: Fill
+
+    def page(
+        self, at: str, title: str, template: str, *, reviewed: bool = False, **values: object
+    ) -> SitePage:
+        """A page from a template in `look/pages`; what is no field of a page is a value for the template."""
+        fields = {name: values.pop(name) for name in ("kind", "where", "scripts", "search") if name in values}
+        given = values | {"course": self.course, "to": self.links(at)}
+        body = self.fill(f"pages/{template}.html", given) + self.unreviewed(reviewed=reviewed)
+        return SitePage.model_validate(
+            {"address": at, "title": title, "body": body, "where": title, **fields}
+        )
+
+    def links(self, at: str) -> Callable[[str], str]:
+        """A function that gives the relative link from the page `at` to another."""
+        return lambda goal: address.way(at, goal)
+
+    def unreviewed(self, *, reviewed: bool) -> str:
+        """The line that no clinician has reviewed what a page rests on."""
+        return "" if reviewed else self.fill("parts/unreviewed.html", {"text": self.course.site.unreviewed})
+
+
+def maker(course: Course) -> Maker:
+    """The maker of a course's pages."""
+    say = speaker(course.content.words)
+    facts = course.content.facts.facts
+
+    def drawn(cell: BoardCell) -> str:
+        return markup(drawing(cell, facts.get(cell.fact)))
+
+    return Maker(course, say, filler(LOOK, {"say": say, "drawing": drawn, "told_rows": told_rows}))
+
+
+def all_reviewed(course: Course) -> bool:
+    """Whether a clinician has reviewed every card and rule that the course rests on."""
+    cards, rules = course.content.cards.values(), course.content.rules.values()
+    return all(card.reviewed for card in cards) and all(rule.reviewed for rule in rules)
+
+
+def site_plan(
+    made: Maker, pages: Sequence[SitePage], sections: Sequence[SiteSection], flags: str
+) -> SitePlan:
+    """The plan of a site: its pages in the frame, with look and scripts; sections without pages fall away."""
+    course = made.course
+    scripts = sorted({script for page in pages for script in page.scripts})
+    return SitePlan(
+        name=course.file.title,
+        language=course.file.language,
+        pages=tuple(pages),
+        sections=tuple(section for section in sections if section.pages),
+        assets=assets(course.site.colours, scripts),
+        footer=f"{course.site.caution}\n{made.say('contact', text=course.file.provider.contact)}",
+        frame=frame(),
+        words=course.content.words,
+        flags=flags,
+    )

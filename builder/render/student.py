@@ -1,0 +1,52 @@
+"""The student site: what to do in which order, lessons, practice, cards, red flags, tests without keys."""
+
+from __future__ import annotations
+
+from builder.model.library import Course
+from builder.model.paper import PublishedTest
+from builder.model.practice import PracticeCase
+from builder.model.site import SitePage, SitePlan, SiteSection
+from builder.render import address
+from builder.render.maker import Maker, maker, site_plan
+from builder.render.student_card import card_pages
+from builder.render.student_case import case_page
+from builder.render.student_flags import flags_page
+from builder.render.student_lesson import lesson_page
+from builder.render.student_paper import paper_pages
+from builder.render.student_start import start_page
+
+
+def student_site(
+    course: Course, practice: tuple[PracticeCase, ...], tests: tuple[PublishedTest, ...]
+) -> SitePlan:
+    """The plan of the student site; it is made without ever seeing a key."""
+    made = maker(course)
+    shown = {case.id: case for case in practice}
+    lessons = [lesson_page(made, lesson, shown) for lesson in course.file.lessons]
+    cases = [case_page(made, case) for case in practice]
+    cards = card_pages(made)
+    papers = [page for test in tests for page in paper_pages(made, test)]
+    pages = [start_page(made, shown, tests), *lessons, *cases, *cards, flags_page(made), *papers]
+    return site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
+
+
+def _sections(
+    made: Maker,
+    lessons: list[SitePage],
+    cases: list[SitePage],
+    cards: list[SitePage],
+    tests: tuple[PublishedTest, ...],
+) -> list[SiteSection]:
+    say = made.say
+    return [
+        SiteSection(title=say("start"), pages=(address.START,)),
+        SiteSection(title=say("lessons"), pages=_addresses(lessons)),
+        SiteSection(title=say("practice"), pages=_addresses(cases)),
+        SiteSection(title=say("cards"), pages=_addresses(cards)),
+        SiteSection(title=say("flags"), pages=(address.FLAGS,)),
+        SiteSection(title=say("tests"), pages=tuple(address.of_test(test.test) for test in tests)),
+    ]
+
+
+def _addresses(pages: list[SitePage]) -> tuple[str, ...]:
+    return tuple(page.address for page in pages)

@@ -1,0 +1,38 @@
+"""One practice case as a page: visits that unfold, each decision followed by its reasons."""
+
+from __future__ import annotations
+
+from builder.doors.page import markup
+from builder.model.practice import PracticeCase, PracticeVisit
+from builder.model.site import SitePage
+from builder.render.address import of_case
+from builder.render.draw.timeline import timelines
+from builder.render.maker import Maker
+
+
+def case_page(made: Maker, case: PracticeCase) -> SitePage:
+    """The page of one practice case."""
+
+    def timeline(visit: PracticeVisit) -> str:
+        return markup(timelines(visit.timeline, f"line-{visit.id}", made.say)) if visit.timeline else ""
+
+    return made.page(
+        of_case(case.id),
+        case.title,
+        "case",
+        kind="case",
+        where=made.say("visit_of", n=1, of=len(case.visits)),
+        scripts=("assets/practice.js",),
+        reviewed=all(asked.reviewed for visit in case.visits for asked in visit.questions),
+        case=case,
+        timed={visit.id: _timed(visit) for visit in case.visits},
+        timeline=timeline,
+    )
+
+
+def _timed(visit: PracticeVisit) -> str:
+    """The question after which the timeline is shown: that of the phase, else the last; empty without one."""
+    if visit.timeline is None or not visit.questions:
+        return ""
+    asked = next((one for one in visit.questions if one.topic == "phase"), visit.questions[-1])
+    return asked.question.id

@@ -1,0 +1,90 @@
+"""A test on the student site: the page that takes a personal code, and a page for each version."""
+
+from __future__ import annotations
+
+import json
+
+from builder.doors.page import markup
+from builder.model.code import ALPHABET, LENGTH, VERSIONS
+from builder.model.paper import Paper, PublishedTest
+from builder.model.site import SitePage
+from builder.render.address import of_test, of_version, way
+from builder.render.maker import Maker, all_reviewed
+
+SAID = (
+    "code_wrong",
+    "code_missing",
+    "code_shown",
+    "kept",
+    "not_kept",
+    "unanswered",
+    "left_open",
+    "all_answered",
+    "copied",
+)
+
+
+def paper_pages(made: Maker, test: PublishedTest) -> list[SitePage]:
+    """The entry page of a test and the page of every version; none of them can be searched."""
+    return [_entry(made, test), *(_version(made, test, paper) for paper in test.papers)]
+
+
+def _entry(made: Maker, test: PublishedTest) -> SitePage:
+    at = of_test(test.test)
+    return made.page(
+        at,
+        test.title,
+        "entry",
+        kind="entry",
+        scripts=("assets/test.js",),
+        search=False,
+        reviewed=all_reviewed(made.course),
+        test=test,
+        versions=[
+            {"address": of_version(test.test, one.version), "letter": one.version} for one in test.papers
+        ],
+        data=_inline({"entry": True, **_known(made, test, at)}),
+    )
+
+
+def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
+    at = of_version(test.test, paper.version)
+    asked = [{"q": one.id, "kind": one.kind} for one in paper.questions]
+    data = {
+        "entry": False,
+        "version": paper.version,
+        "class": "",
+        "questions": asked,
+        **_known(made, test, at),
+    }
+    return made.page(
+        at,
+        f"{test.title} {paper.version}",
+        "version",
+        kind="version",
+        scripts=("assets/test.js",),
+        search=False,
+        reviewed=all_reviewed(made.course),
+        test=test,
+        paper=paper,
+        data=_inline(data),
+    )
+
+
+def _known(made: Maker, test: PublishedTest, at: str) -> dict[str, object]:
+    """What the script of either page must know."""
+    return {
+        "edition": test.edition,
+        "test": test.test,
+        "alphabet": ALPHABET,
+        "length": LENGTH,
+        "letters": VERSIONS,
+        "versions": len(test.papers),
+        "pages": {one.version: way(at, of_version(test.test, one.version)) for one in test.papers},
+        "say": {key: made.say(key) for key in SAID},
+    }
+
+
+def _inline(data: dict[str, object]) -> str:
+    """JSON that may stand inside a page: nothing in it can end the element it stands in."""
+    return markup(json.dumps(data, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))

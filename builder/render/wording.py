@@ -1,0 +1,46 @@
+"""Interface words with their blanks filled; doses and spans of time as they read."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from decimal import Decimal
+
+from builder.fault import Fault
+from builder.model.fact import Fact
+
+Say = Callable[..., str]
+IN_HOURS, IN_DAYS = 48, 21 * 24
+
+
+def speaker(words: Mapping[str, str]) -> Say:
+    """A function that says an interface word by its id; `{name}` in the word is filled by name."""
+
+    def say(key: str, **blanks: object) -> str:
+        if key not in words:
+            raise Fault(f"The interface word `{key}` is missing.", "Give it in content/words.yml.")
+        return words[key].format(**blanks) if blanks else words[key]
+
+    return say
+
+
+def plain(number: Decimal) -> str:
+    """A number as people write it: `7.5`, `12`, never `1E+1`."""
+    text = f"{number:f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def chip(name: str, fact: Fact | None, value: str | Decimal) -> str:
+    """A written attribute, short enough for a chip: its value's own words, else after its label."""
+    if fact is None:
+        return f"{name.replace('_', ' ')} {value if isinstance(value, str) else plain(value)}"
+    words = fact.in_words(value)
+    return words if value in fact.words else f"{fact.label.lower()} {words}"
+
+
+def span(hours: Decimal, say: Say) -> str:
+    """Hours as a span of time: hours up to two days, days up to three weeks, then weeks."""
+    if hours <= IN_HOURS:
+        return say("span_hours", n=plain(hours))
+    if hours <= IN_DAYS:
+        return say("span_days", n=plain((hours / 24).quantize(Decimal(1))))
+    return say("span_weeks", n=plain((hours / 168).quantize(Decimal(1))))
