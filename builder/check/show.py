@@ -78,7 +78,8 @@ def _one_as_lines(
 
 
 def _where(place: Place) -> str:
-    return f"{printable(place.file)}:{place.line}:{place.column}"
+    file = printable(place.file)
+    return file if file.endswith("/") else f"{file}:{place.line}:{place.column}"
 
 
 def _painted(text: str, level: Level, *, colour: bool) -> str:

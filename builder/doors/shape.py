@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from types import UnionType
-from typing import Annotated, Any, TypeVar, Union, get_args, get_origin
+from typing import Annotated, TypeVar, Union, get_args, get_origin
 
 from pydantic import BaseModel, TypeAdapter, ValidationError
 
@@ -34,7 +34,7 @@ def pour(model: type[N], data: object) -> tuple[N | None, tuple[Misfit, ...]]:
     try:
         noun = model.model_validate(data)
     except ValidationError as error:
-        return None, (*misfits, *(_misfit(one) for one in error.errors(include_url=False)))
+        return None, (*misfits, *_misfits(error))
     return (None if misfits else noun), misfits
 
 
@@ -43,7 +43,7 @@ def pour_words(data: object) -> tuple[dict[str, str], tuple[Misfit, ...]]:
     try:
         return TypeAdapter(dict[str, str]).validate_python(data), ()
     except ValidationError as error:
-        return {}, tuple(_misfit(one) for one in error.errors(include_url=False))
+        return {}, tuple(_misfits(error))
 
 
 def keys_at(model: type[Noun], path: Path) -> tuple[str, ...]:
@@ -52,8 +52,23 @@ def keys_at(model: type[Noun], path: Path) -> tuple[str, ...]:
     return tuple(key for noun in nouns for key in noun.model_fields)
 
 
-def _misfit(error: Any) -> Misfit:  # noqa: ANN401 - a TypedDict whose module is not public
-    return Misfit(tuple(error["loc"]), error["type"], error["input"], error["msg"], error.get("ctx", {}))
+def _misfits(error: ValidationError) -> Iterator[Misfit]:
+    for one in error.errors(include_url=False):
+        detail = one.get("ctx", {})
+        misfit = Misfit(tuple(one["loc"]), one["type"], one["input"], one["msg"], detail)
+        if not _only_thinned_out(misfit):
+            yield misfit
+
+
+def _only_thinned_out(misfit: Misfit) -> bool:
+    """Whether a list is called too short only because what stands in it does not fit."""
+    least = misfit.detail.get("min_length")
+    return (
+        misfit.sort == "too_short"
+        and isinstance(misfit.value, list)
+        and isinstance(least, int)
+        and len(misfit.value) >= least
+    )
 
 
 def _truths(model: type[Noun], data: object, path: Path) -> Iterator[Misfit]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Protocol
 
 import yaml
@@ -23,11 +23,12 @@ from builder.diagnostic import Diagnostic
 from builder.doors.scalar import meaning
 from builder.doors.text import decode, is_odd
 from builder.doors.yaml_fault import fault, syntax
-from builder.place import Path, Place, Places
+from builder.place import Path, Place, Places, Spans
 
 DEPTH = 40
 NODES = 50_000
 
+Span = tuple[int, int, int, int]
 Box = dict[str, object] | list[object] | None
 
 
@@ -74,7 +75,7 @@ def read_yaml(data: bytes, file: str, loader: Loader = LOADERS[0]) -> Parsed:
         return Parsed(None, Places(Place(file), lines=decoded.lines), decoded.found, whole=False)
     growth = _Growth(file, decoded.text)
     growth.feed(loader)
-    places = Places(Place(file), growth.values, growth.keys, decoded.lines)
+    places = Places(Place(file), Spans(file, growth.values), Spans(file, growth.keys), decoded.lines)
     return Parsed(growth.root, places, (*decoded.found, *growth.found), whole=not growth.stopped)
 
 
@@ -83,8 +84,8 @@ class _Growth:
 
     def __init__(self, file: str, text: str) -> None:
         self.root: object = None
-        self.values: dict[Path, Place] = {}
-        self.keys: dict[Path, Place] = {}
+        self.values: dict[Path, Span] = {}
+        self.keys: dict[Path, Span] = {}
         self.found: list[Diagnostic] = []
         self.stopped = False
         self._file, self._text = file, text
@@ -92,7 +93,7 @@ class _Growth:
         self._path: Path = ()
         self._key: str | None = None
         self._above: list[tuple[Box, Path, str | None]] = []
-        self._end = (1, 1)
+        self._last: Span = (0, 0, 0, 0)
         self._nodes = self._documents = 0
 
     def feed(self, loader: Loader) -> None:
@@ -122,114 +123,122 @@ class _Growth:
             DocumentStartEvent: self._document,
         }
 
-    def _syntax(self, problem: str, context: str, mark: Mark | None, opening: Mark | None) -> None:
+    def _say(self, check: str, span: Span, first: Span | None = None, key: str = "") -> None:
+        self.found.append(fault(check, self._place(span), self._place(first) if first else None, key))
+
+    def _place(self, span: Span) -> Place:
+        line, column, end_line, end_column = span
+        return Place(self._file, line + 1, column + 1, end_line + 1, end_column + 1)
+
+    def _stop(self, check: str, span: Span) -> None:
+        self._say(check, span)
         self.stopped = True
+
+    def _syntax(self, problem: str, context: str, mark: Mark | None, opening: Mark | None) -> None:
         letter = self._text[mark.index : mark.index + 1] if mark else ""
         meant = syntax(problem, context, letter)
-        place = self._at((opening if meant.at_opening else mark) or mark)
-        box = self.values.get(self._path)
-        if meant.check == "yaml_start" and not letter and self._box is not None and box is not None:
-            self.found.append(fault("yaml_open_bracket", replace(box, end_column=box.column + 1)))
-        else:
-            self.found.append(fault(meant.check, place))
+        if meant.check == "yaml_start" and not letter and self._box is not None:  # the text ends in a bracket
+            self._stop("yaml_open_bracket", _first_of(self.values[self._path]))
+            return
+        at = (opening if meant.at_opening else mark) or mark
+        self._stop(meant.check, _first_of((at.line, at.column, 0, 0) if at else self._last))
 
-    def _at(self, mark: Mark | None) -> Place:
-        line, column = (mark.line + 1, mark.column + 1) if mark else self._end
-        return Place(self._file, line, column, line, column + 1)
-
-    def _span(self, event: Event) -> Place:
-        start, end = event.start_mark, event.end_mark
-        if start is None or end is None:  # as its annotations allow; no parser does it
-            return Place(self._file, *self._end, *self._end)
-        self._end = (end.line + 1, end.column + 1)
-        return Place(self._file, start.line + 1, start.column + 1, *self._end)
-
-    def _stop(self, check: str, place: Place) -> None:
-        self.found.append(fault(check, place))
-        self.stopped = True
-
-    def _node(self, event: ScalarEvent | CollectionStartEvent | AliasEvent) -> Place:
-        place = self._span(event)
+    def _node(self, event: ScalarEvent | CollectionStartEvent | AliasEvent) -> Span:
+        self._last = span = _span(event)
         self._nodes += 1
         if self._nodes > NODES:
-            self._stop("yaml_too_many", place)
+            self._stop("yaml_too_many", span)
         if event.anchor:
-            self.found.append(fault("yaml_alias" if isinstance(event, AliasEvent) else "yaml_anchor", place))
-        if not isinstance(event, AliasEvent) and event.tag:
-            self.found.append(fault("yaml_tag", place))
-        return place
+            self._say("yaml_alias" if isinstance(event, AliasEvent) else "yaml_anchor", span)
+        return span
 
-    def _put(self, value: object, place: Place) -> Path:
-        if isinstance(self._box, list):
-            path: Path = (*self._path, len(self._box))
-            self._box.append(value)
-        elif self._box is None:
+    def _put(self, value: object, span: Span) -> Path:
+        box = self._box
+        if isinstance(box, dict):
+            key = self._key or ""
+            path: Path = (*self._path, key)
+            box[key] = value
+            self._key = None
+        elif box is None:
             path, self.root = (), value
         else:
-            key = self._key or ""
-            path = (*self._path, key)
-            self._box[key] = value
-            self._key = None
-        self.values[path] = place
+            path = (*self._path, len(box))
+            box.append(value)
+        self.values[path] = span
         return path
 
     def _is_key(self) -> bool:
         return self._key is None and isinstance(self._box, dict)
 
     def _scalar(self, event: ScalarEvent) -> None:
-        place = self._node(event)
+        span = self._node(event)
+        if event.tag:
+            self._say("yaml_tag", span)
         if event.style == '"' and is_odd(event.value):
-            self.found.append(fault("yaml_odd_escape", place))
+            self._say("yaml_odd_escape", span)
         if self._is_key():
-            self._name(event.value, place, plain=not event.style)
+            self._name(event.value, span, plain=not event.style)
         else:
-            self._put(event.value if event.style else meaning(event.value), place)
+            self._put(event.value if event.style else meaning(event.value), span)
 
-    def _name(self, key: str, place: Place, *, plain: bool) -> None:
+    def _name(self, key: str, span: Span, *, plain: bool) -> None:
         path = (*self._path, key)
         if plain and key == "<<":
-            self.found.append(fault("yaml_merge", place))
+            self._say("yaml_merge", span)
         elif plain and not isinstance(meaning(key), str):
-            self.found.append(fault("yaml_key_not_text", place))
+            self._say("yaml_key_not_text", span)
         elif path in self.keys:
-            self.found.append(fault("yaml_key_twice", place, self.keys[path], key))
-        self.keys[path] = place
+            self._say("yaml_key_twice", span, self.keys[path], key)
+        self.keys[path] = span
         self._key = key
 
     def _open(self, event: CollectionStartEvent) -> None:
-        place = self._node(event)
+        span = self._node(event)
+        if event.tag:
+            self._say("yaml_tag", span)
         box: Box = {} if isinstance(event, MappingStartEvent) else []
         if self._is_key():  # a block where a key belongs: read on beside the data
-            self.found.append(fault("yaml_key_not_text", place))
+            self._say("yaml_key_not_text", span)
             path: Path = (*self._path, "")
             self._above.append((self._box, self._path, ""))
         else:
             above = (self._box, self._path)
-            path = self._put(box, place)
+            path = self._put(box, span)
             self._above.append((*above, None))
         self._box, self._path, self._key = box, path, None
         if len(self._above) > DEPTH:
-            self._stop("yaml_too_deep", place)
+            self._stop("yaml_too_deep", span)
 
     def _close(self, event: Event) -> None:
-        last = self._end
-        bracket = self._span(event)
-        if (bracket.line, bracket.column) == self._end:  # no bracket: a block ends with its last value
-            self._end = last
-        if (place := self.values.get(self._path)) is not None:
-            self.values[self._path] = Place(place.file, place.line, place.column, *self._end)
+        bracket = _span(event)
+        if bracket[:2] != bracket[2:]:  # else there is no bracket: a block ends with its last value
+            self._last = bracket
+        if (span := self.values.get(self._path)) is not None:
+            self.values[self._path] = (*span[:2], *self._last[2:])
         self._box, self._path, self._key = self._above.pop()
 
     def _alias(self, event: AliasEvent) -> None:
-        place = self._node(event)
+        span = self._node(event)
         if self._is_key():
             self._key = ""
         else:
-            self._put(None, place)
+            self._put(None, span)
 
     def _document(self, event: DocumentStartEvent) -> None:
         self._documents += 1
         if self._documents > 1:
-            self._stop("yaml_two_documents", self._span(event))
+            self._stop("yaml_two_documents", _span(event))
         elif event.version or event.tags:
-            self.found.append(fault("yaml_directive", self._span(event)))
+            self._say("yaml_directive", _span(event))
+
+
+def _span(event: Event) -> Span:
+    start, end = event.start_mark, event.end_mark
+    if start is None or end is None:
+        return (0, 0, 0, 0)
+    return (start.line, start.column, end.line, end.column)
+
+
+def _first_of(span: Span) -> Span:
+    line, column = span[:2]
+    return (line, column, line, column + 1)

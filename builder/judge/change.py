@@ -2,55 +2,80 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
 from itertools import combinations
-from typing import TYPE_CHECKING
 
+from builder.judge.frame import Frame
+from builder.judge.option import OptionJudge
 from builder.judge.space import FAR, Cell, Space, Value
 from builder.judge.words import plain, value_words
 from builder.model.card import Answer, site_of
 from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
-from builder.model.tables import Severity
-
-if TYPE_CHECKING:
-    from builder.judge.judge import Judge
 
 Change = tuple[str, Cell]
-Grades = tuple[Severity | None, Severity | None]
 MOST = 4
+WRITTEN = "written."
 
 
-def would_change(
-    judge: Judge, values: Mapping[str, Value], grades: Grades, judged: OptionJudgement
-) -> tuple[WouldChange, ...]:
+@dataclass(frozen=True)
+class Trial:
+    """One visit to try changes on: its recorded values, and a maker of the frame of any other state."""
+
+    options: OptionJudge
+    values: Mapping[str, Value]
+    state: list[int]
+    frame_of: Callable[[list[int]], Frame]
+    derived_from: frozenset[str]
+    frames: dict[tuple[Change, ...], Frame] = field(default_factory=dict)
+
+    @property
+    def space(self) -> Space:
+        """The decision space the visit lies in."""
+        return self.options.space
+
+    def frame(self, facts: tuple[Change, ...]) -> Frame:
+        """The visit's frame with these facts changed; each is worked out once for all options."""
+        if facts not in self.frames:
+            state = list(self.state)
+            for name, cell in facts:
+                self.space.record(state, name, cell.value)
+            self.frames[facts] = self.frame_of(state)
+        return self.frames[facts]
+
+
+def would_change(trial: Trial, judged: OptionJudgement) -> tuple[WouldChange, ...]:
     """The changes of one thing that give another answer at worst, or else of two; at most four, the nearest.
 
     Only what can change in the room is tried: signs, time, preparation, dose, site; never a flag, a drug,
-    an age or consent. Every cell of every such variable is tried, so no smaller change is missed; of a
-    variable the nearest cell is told for each answer. `grades` are the declared and the earlier severity.
+    an age or consent. Every cell of every such variable that bears on the card is tried, so no smaller
+    change is missed; of a variable the nearest cell is told for each answer.
     """
-    room = list(_room(judge.space, values, judged))
+    room = list(_room(trial, judged))
     for size in (1, 2):
         found: dict[tuple[str, ...], WouldChange] = {}
         for changes in combinations(room, size):
             names = tuple(name for name, _ in changes)
             if len(set(names)) < size or len(found) == MOST:
                 continue
-            answer = _answer(judge, values, grades, judged, changes)
+            answer = _answer(trial, judged, changes)
             if answer != judged.at_worst:
                 told = {name: cell.value for name, cell in changes}
-                found.setdefault((*names, answer), WouldChange(told, answer, _words(judge.space, changes)))
+                found.setdefault((*names, answer), WouldChange(told, answer, _words(trial.space, changes)))
         if found:
             return tuple(found.values())
     return ()
 
 
-def _room(space: Space, values: Mapping[str, Value], judged: OptionJudgement) -> Iterator[Change]:
-    now = {**values, **{f"written.{name}": value for name, value in judged.written.items()}}
-    now["written.site"] = judged.site
-    for name, variable in space.variables.items():
-        if not variable.fact.room or name not in now or not (mask := variable.mask_of(now[name])):
+def _room(trial: Trial, judged: OptionJudgement) -> Iterator[Change]:
+    written = {f"{WRITTEN}{name}": value for name, value in judged.written.items()}
+    now = {**trial.values, **written, f"{WRITTEN}site": judged.site}
+    bearing = trial.derived_from | trial.options.names[judged.card] | {f"{WRITTEN}site"}
+    for name, variable in trial.space.variables.items():
+        if not variable.fact.room or name not in now or name not in bearing:
+            continue
+        if not (mask := variable.mask_of(now[name])):
             continue
         here = mask.bit_length() - 1
         for _, index in sorted(
@@ -59,19 +84,12 @@ def _room(space: Space, values: Mapping[str, Value], judged: OptionJudgement) ->
             yield name, variable.cells[index]
 
 
-def _answer(
-    judge: Judge,
-    values: Mapping[str, Value],
-    grades: Grades,
-    judged: OptionJudgement,
-    changes: tuple[Change, ...],
-) -> Answer:
-    facts = {name: cell.value for name, cell in changes if not name.startswith("written.")}
-    written = {name.removeprefix("written."): cell.value for name, cell in changes if name not in facts}
+def _answer(trial: Trial, judged: OptionJudgement, changes: tuple[Change, ...]) -> Answer:
+    facts = tuple(change for change in changes if not change[0].startswith(WRITTEN))
+    written = {name.removeprefix(WRITTEN): cell.value for name, cell in changes if name.startswith(WRITTEN)}
     site = site_of(written.pop("site", judged.site))
-    frame = judge.frame({**values, **facts}, *grades)
-    card = judge.content.cards[judged.card]
-    return judge.options.answers(frame, card, site, {**judged.written, **written})[1]
+    card = trial.options.cards[judged.card]
+    return trial.options.answers(trial.frame(facts), card, site, {**judged.written, **written})[1]
 
 
 def _words(space: Space, changes: tuple[Change, ...]) -> str:
@@ -85,4 +103,6 @@ def _change_words(fact: Fact, cell: Cell) -> str:
             return f"{fact.label.lower()} over {value_words(fact, cell.least)}"
         return f"{fact.label.lower()} between {plain(cell.least)} and {value_words(fact, cell.most)}"
     words = value_words(fact, cell.value)
-    return words if fact.kind == "yes_no" and cell.value in fact.words else f"{fact.label.lower()}: {words}"
+    if fact.kind == "yes_no" and cell.value in fact.words:
+        return words
+    return f"{fact.label.lower()}: {words}"

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import replace
 from decimal import Decimal
 
-from builder.judge.change import would_change
+from builder.judge.change import Trial, would_change
 from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.phase import PhaseJudge, ends
@@ -16,7 +16,7 @@ from builder.judge.space import Space, Value
 from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
-from builder.model.condition import Node
+from builder.model.condition import Node, atoms
 from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
 from builder.model.library import Content
 from builder.model.tables import Severity
@@ -35,6 +35,7 @@ class Judge:
         self.phases = PhaseJudge(content.phases, self.space)
         self.sessions = SessionJudge(rules, self.space)
         self.options = OptionJudge(content.cards, rules, self.space)
+        self.derived_from = frozenset(_derived_from(content))
 
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:
         """Every visit of a case, in order; a grade a table gave holds until the next injury."""
@@ -52,9 +53,17 @@ class Judge:
     def visit(self, case: Case, visit: Visit, earlier: Severity | None) -> VisitJudgement:
         """One visit: session, phase, severity, the author's options, and every card at its usual dose."""
         values = values_of(case, visit, self.content.screening)
-        frame = self.frame(values, visit.severity or case.severity, earlier)
-        chosen = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.chosen)
-        wrong = tuple(self._option(frame, one, values, visit, case, earlier) for one in visit.wrong)
+        grades = visit.severity or case.severity, earlier
+        frame = self.frame(values, *grades)
+        trial = Trial(
+            self.options,
+            values,
+            self.space.state(dict(values)),
+            lambda state: self.frame_of(state, *grades),
+            self.derived_from,
+        )
+        chosen = tuple(self._option(frame, trial, one) for one in visit.chosen)
+        wrong = tuple(self._option(frame, trial, one) for one in visit.wrong)
         cards = {
             card.id: self.options.judge(frame, card, site_of(card.usual.get("site")), _usual(card.usual))
             for card in self.content.cards.values()
@@ -101,20 +110,10 @@ class Judge:
         aims = self.content.phases.aims
         return tuple(dict.fromkeys(aims[phase] for phase in phases))  # type: ignore[index]
 
-    def _option(
-        self,
-        frame: Frame,
-        option: CaseOption,
-        values: Mapping[str, Value],
-        visit: Visit,
-        case: Case,
-        earlier: Severity | None,
-    ) -> OptionJudgement:
+    def _option(self, frame: Frame, trial: Trial, option: CaseOption) -> OptionJudgement:
         card = self.content.cards[option.card]
         judged = self.options.judge(frame, card, option.site, option.written)
-        declared = visit.severity or case.severity
-        changes = would_change(self, values, (declared, earlier), judged)
-        return replace(judged, would_change=changes)
+        return replace(judged, would_change=would_change(trial, judged))
 
     def _doses(self, frame: Frame, chosen: tuple[CaseOption, ...]) -> Iterator[DoseJudgement]:
         for index, option in enumerate(chosen):
@@ -159,6 +158,17 @@ def _conditions(content: Content) -> Iterator[Node]:
         yield from (band.when for band in table.bands)
     yield content.phases.does_not_apply
     yield from (sign.when for sign in (*content.phases.signs, *content.phases.doubt))
+
+
+def _derived_from(content: Content) -> Iterator[str]:
+    """Every variable on which severity, phase or session depend."""
+    yield "hours"
+    for table in content.severity.tables.values():
+        yield table.measure
+    nodes = [content.phases.does_not_apply, *(sign.when for sign in content.phases.signs)]
+    nodes += [rule.when for rule in content.rules.values() if rule.session]
+    nodes += [table.applies for table in content.severity.tables.values()]
+    yield from (atom.name for node in nodes for atom in atoms(node))
 
 
 def _cuts(content: Content) -> Iterator[tuple[str, Decimal]]:

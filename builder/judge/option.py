@@ -11,7 +11,7 @@ from builder.judge.space import Space, Value
 from builder.judge.truth import Test, Truth, compiled, open_facts
 from builder.judge.words import limit_words
 from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
-from builder.model.condition import Node
+from builder.model.condition import Node, atoms
 from builder.model.judgement import Asked, Fired, OptionJudgement
 from builder.model.rule import OptionEffect, Rule
 
@@ -70,6 +70,7 @@ class OptionJudge:
             for rule in rules
             for effect in rule.options
         ]
+        self.names = {card.id: _names(card, effects) for card in cards.values()}
         self.bearing = {
             card.id: [one for one in effects if _addresses(one.effect, card)] for card in cards.values()
         }
@@ -169,6 +170,15 @@ class OptionJudge:
     def _asked(self, waiting: dict[str, list[str]]) -> tuple[Asked, ...]:
         derived = ("phase", "severity", "signs_behind", "session_urgency")
         return tuple(asked(self.space, name, ids) for name, ids in waiting.items() if name not in derived)
+
+
+def _names(card: Card, effects: list[Bearing]) -> frozenset[str]:
+    """Every variable that a limit of the card or a rule about it names."""
+    nodes = [node for row in card.baseline for node in row.limits.values()]
+    for one in effects:
+        if _addresses(one.effect, card):
+            nodes += [one.rule.when, *one.effect.needs.values()]
+    return frozenset(atom.name for node in nodes for atom in atoms(node))
 
 
 def _rank(effect: str) -> int:

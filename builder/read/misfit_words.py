@@ -35,7 +35,7 @@ def words_for(misfit: Misfit, name: str, *, choice: bool = False) -> Words:
 
 
 def _truth(misfit: Misfit, subject: str) -> Words:
-    remedy = "Write `yes` or `no` where that is meant; where text is meant, put it in quotes."
+    remedy = "Write `yes` or `no`, a number in digits, or text in quotes, as it is meant."
     return Words("yes_or_no_expected", f"{subject} cannot be {quoted(misfit.value)}.", remedy)
 
 

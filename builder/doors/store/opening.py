@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
+from time import sleep
 from typing import Any
 
 from sqlalchemy import Connection, Executable, NullPool, Row, create_engine, event
@@ -16,6 +17,7 @@ from builder.doors.store.schema import REVISIONS
 from builder.fault import Fault
 
 WAIT_SECONDS = 30
+TRIES_A_SECOND = 50
 PRAGMAS = ("journal_mode = WAL", "synchronous = FULL", "foreign_keys = ON", "recursive_triggers = ON")
 PUBLIC = "publish"
 
@@ -79,8 +81,21 @@ def _make_private(path: Path) -> None:
 def _connect(path: Path) -> sqlite3.Connection:
     connection = sqlite3.connect(path, timeout=WAIT_SECONDS, isolation_level=None)
     for pragma in PRAGMAS:
-        connection.execute(f"PRAGMA {pragma}")
+        _set(connection, pragma)
     return connection
+
+
+def _set(connection: sqlite3.Connection, pragma: str) -> None:
+    """Set a pragma; the change to WAL does not itself wait for another process that is making it."""
+    for left in range(WAIT_SECONDS * TRIES_A_SECOND, -1, -1):
+        try:
+            connection.execute(f"PRAGMA {pragma}")
+        except sqlite3.OperationalError as error:
+            if error.sqlite_errorcode != sqlite3.SQLITE_BUSY or not left:
+                raise
+            sleep(1 / TRIES_A_SECOND)
+        else:
+            return
 
 
 def _take_the_right_to_write(connection: Connection) -> None:

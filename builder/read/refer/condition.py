@@ -22,6 +22,7 @@ class Scope:
 
     known: Mapping[str, Fact]
     closed: Mapping[str, str] = field(default_factory=dict)
+    what: str = "fact"
 
 
 class Fault(NamedTuple):
@@ -83,8 +84,10 @@ def _name(name: str, path: Path, scope: Scope, *, key: bool) -> Iterator[Fault]:
             path, Told("condition_out_of_reach", scope.closed[name], "Ask for something else here."), key
         )
     elif name not in scope.known:
-        remedy = suggest(name, scope.known, "Declare it in facts.yml.")
-        yield Fault(path, Told("fact_unknown", f"There is no fact {quoted(name)}.", remedy), key)
+        told = Told(
+            f"{scope.what}_unknown", f"There is no {scope.what} {quoted(name)}.", suggest(name, scope.known)
+        )
+        yield Fault(path, told, key)
 
 
 def _range_faults(name: str, bounds: dict[str, object], path: Path, fact: Fact | None) -> Iterator[Fault]:
@@ -92,7 +95,7 @@ def _range_faults(name: str, bounds: dict[str, object], path: Path, fact: Fact |
         yield Fault(
             path, Told(_SHAPE, f"The range of `{name}` is empty.", f"Give one of {', '.join(BOUNDS)}.")
         )
-    if fact and fact.kind in ("yes_no", "one_of"):
+    elif fact and fact.kind in ("yes_no", "one_of"):
         message = f"`{name}` has no order, so it cannot have a range."
         yield Fault(path, Told("condition_no_order", message, "Write one of its values, or a list of them."))
         return

@@ -74,7 +74,7 @@ def lessons_listed(shelf: Shelf) -> Iterator[Diagnostic]:
         for stem in sorted(shelf.lessons.keys() - listed):
             message = f"The lesson `lessons/{stem}.md` is not in the list of lessons."
             words = message, "List it, or move the file away."
-            yield written.fault("lesson_not_listed", ("lessons",), words, level="advice")
+            yield written.fault("lesson_not_listed", ("lessons",), words, key=True, level="advice")
 
 
 def _text(data: object, key: str) -> str:

@@ -60,7 +60,7 @@ def _everything(shelf: Shelf, _: object) -> Scope:
 
 def attributes(shelf: Shelf, _: object) -> Scope:
     """The attributes of a written option, by their own names."""
-    return Scope(shelf.attributes)
+    return Scope(shelf.attributes, what="attribute")
 
 
 def _written(known: Mapping[str, Fact]) -> dict[str, Fact]:

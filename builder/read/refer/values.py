@@ -69,10 +69,9 @@ def _number_misfit(name: str, fact: Fact, value: object) -> Told | None:
         return Told("fact_value", f"`{name}` is a number{unit}, not {quoted(value)}.", remedy)
     if (fact.low is None or value >= fact.low) and (fact.high is None or value <= fact.high):
         return None
-    least = f"at least {fact.low} " if fact.low is not None else ""
-    most = f"at most {fact.high} " if fact.high is not None else ""
-    bounds = " and ".join(one.strip() for one in (least, most) if one)
-    remedy = f"Write a number that is {bounds}{f' ({fact.unit})' if fact.unit else ''}."
+    least = f" from {fact.low}" if fact.low is not None else ""
+    most = f" to {fact.high}" if fact.high is not None else " upwards"
+    remedy = f"Write a number{least}{most}{f' ({fact.unit})' if fact.unit else ''}."
     return Told("fact_out_of_range", f"{quoted(value)} is not possible for `{name}`.", remedy)
 
 
