@@ -49,6 +49,15 @@ class CellRow(Noun):
     contested: Contested | None = None
 
 
+HOLE = CellRow(
+    phase=PHASES,
+    answer="barred",
+    why="The card says nothing of this phase and site.",
+    source=("own_default",),
+    strength="common_practice",
+)
+
+
 class Evidence(Noun):
     """What speaks for a technique and what against it."""
 
@@ -85,8 +94,8 @@ class Card(Noun):
     reviewed: Reviewed | None = None
 
     def cell(self, phase: Phase, site: Site) -> CellRow:
-        """The baseline row for one phase and site; a card without a hole has exactly one."""
-        return next(row for row in self.baseline if phase in row.phase and site in row.site)
+        """The baseline row for one phase and site; a hole in the grid bars."""
+        return next((row for row in self.baseline if phase in row.phase and site in row.site), HOLE)
 
 
 def site_of(written: object) -> Site:

@@ -78,11 +78,19 @@ def _parse_entry(key: str, value: object) -> Node:
     if key == "not":
         return Not(parse(value))
     if key == "recorded":
-        return Recorded(str(value))
+        return _parse_recorded(value)
     if isinstance(value, dict):
         return _parse_range(key, value)
     values = value if isinstance(value, list) else [value]
+    if not values:
+        raise ValueError(f"`{key}` needs at least one value")
     return Among(key, tuple(_word_or_number(key, one) for one in values))
+
+
+def _parse_recorded(value: object) -> Recorded:
+    if not isinstance(value, str):
+        raise ValueError("`recorded` takes the name of one fact")  # noqa: TRY004 - reaches the author
+    return Recorded(value)
 
 
 def _parse_range(key: str, value: dict[Any, Any]) -> Within:
@@ -92,9 +100,13 @@ def _parse_range(key: str, value: dict[Any, Any]) -> Within:
 
 
 def _word_or_number(key: str, value: object) -> str | Decimal:
-    if isinstance(value, bool) or value is None or isinstance(value, dict | list):
-        raise ValueError(f"`{key}` needs a word or a number; for yes or no write `yes` or `no`")
-    return value if isinstance(value, str) else Decimal(str(value))
+    if isinstance(value, str):
+        return value
+    if isinstance(value, int | float | Decimal) and not isinstance(value, bool):
+        number = Decimal(str(value))
+        if number.is_finite():
+            return number
+    raise ValueError(f"`{key}` needs a word or a number; for yes or no write `yes` or `no`")
 
 
 def unparse(node: Node) -> dict[str, Any]:
@@ -158,7 +170,11 @@ def parse_limits(written: object) -> object:
     """Conditions on the attributes of an option, from `{minutes: {at_most: 20}, barrier: yes}`."""
     if not isinstance(written, dict):
         return written
-    return {name: parse({f"written.{name}": value}) for name, value in written.items()}
+    return {name: _parse_limit(name, value) for name, value in written.items()}
+
+
+def _parse_limit(name: str, value: object) -> Node:
+    return value if isinstance(value, Among | Within) else _parse_entry(f"written.{name}", value)
 
 
 def unparse_limits(limits: dict[str, Node]) -> dict[str, Any]:

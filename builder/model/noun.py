@@ -37,14 +37,11 @@ def hours_of(written: object) -> object:
     return Decimal(match[1]) * _HOURS_IN[match[2]]
 
 
-def share_of(written: object) -> object:
+def share_of(written: object) -> Fraction:
     """An exact fraction between 0 and 1 from a written share such as `75 %`, `3/4` or 0.75."""
-    if isinstance(written, str):
-        share = _share_in(written.strip())
-    elif isinstance(written, int | Decimal) and not isinstance(written, bool):
+    share = _share_in(written.strip()) if isinstance(written, str) else None
+    if isinstance(written, int | Decimal | Fraction) and not isinstance(written, bool):
         share = Fraction(written)
-    else:
-        return written
     if share is None or not 0 <= share <= 1:
         raise ValueError("write a share between 0 % and 100 %, such as `75 %` or `3/4`")
     return share

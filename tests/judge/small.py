@@ -98,7 +98,7 @@ RULES = [
     rule("refer_ends", {"session_urgency": {"at_least": "same_day"}}, options=[{"groups": ["hands_on"], "answer": "barred"}]),
     rule(
         "refer_soon_enough",
-        {"session_urgency": ["same_day"]},
+        {"session_urgency": {"at_least": "same_day"}},
         options=[{"cards": ["refer"], "needs": {"urgency": {"at_least": "same_day"}}}],
     ),
     rule("no_consent", {"consent": "no"}, options=[{"groups": ["hands_on"], "answer": "barred"}]),
