@@ -9,7 +9,7 @@ from itertools import combinations
 from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.space import FAR, Cell, Space, Value
-from builder.judge.words import plain, value_words
+from builder.judge.words import between, told, value_words
 from builder.model.card import Answer, site_of
 from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
@@ -97,12 +97,9 @@ def _words(space: Space, changes: tuple[Change, ...]) -> str:
 
 
 def _change_words(fact: Fact, cell: Cell) -> str:
-    if cell.least is not None and cell.most is not None:
-        top = fact.high if fact.high is not None else FAR
-        if cell.most == top:
-            return f"{fact.label.lower()} over {value_words(fact, cell.least)}"
-        return f"{fact.label.lower()} between {plain(cell.least)} and {value_words(fact, cell.most)}"
-    words = value_words(fact, cell.value)
-    if fact.kind == "yes_no" and cell.value in fact.words:
-        return words
-    return f"{fact.label.lower()}: {words}"
+    if cell.least is None or cell.most is None:
+        return told(fact, cell.value)
+    top = fact.high if fact.high is not None else FAR
+    if cell.most == top:
+        return f"{fact.in_sentence} over {value_words(fact, cell.least)}"
+    return f"{fact.in_sentence} between {between(fact, cell.least, cell.most).replace(' to ', ' and ')}"

@@ -38,7 +38,7 @@ class PhaseJudge:
         sure = [sign for sign, test in self.signs if test(state) is Truth.TRUE]
         maybe = [sign for sign, test in self.signs if test(state) is Truth.OPEN]
         possible, behind = _held_back(by_clock, sure, maybe)
-        reasons += [_sign_reason(sign, "") for sign in sure]
+        reasons += [_sign_reason(sign, "") for sign in sure if _holds(sign, possible)]
         reasons += [_sign_reason(sign, "Not recorded: ") for sign in maybe if _matters(sign, by_clock)]
         reasons += [_sign_reason(one, "") for one, test in self.doubts if test(state) is Truth.TRUE]
         if applies is Truth.OPEN:
@@ -96,6 +96,10 @@ def _held_back(by_clock: set[Phase], sure: list[Sign], maybe: list[Sign]) -> tup
             possible.add(HEALING[index])
             behind.add(at - index)
     return possible, behind
+
+
+def _holds(sign: Sign, possible: set[Phase]) -> bool:
+    return HEALING.index(sign.no_later_than) <= max(HEALING.index(phase) for phase in possible)
 
 
 def _matters(sign: Sign, by_clock: set[Phase]) -> bool:

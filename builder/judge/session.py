@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from builder.judge.space import Space
 from builder.judge.truth import Test, Truth, compiled, open_facts
+from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, SessionJudgement
 from builder.model.rule import URGENCIES, Rule, Urgency
 
@@ -12,8 +13,9 @@ class SessionJudge:
     """The rules with an effect on the session, ready to judge."""
 
     def __init__(self, rules: list[Rule], space: Space) -> None:
-        """Compile every rule that refers."""
+        """Compile every rule that refers, and every rule that waits for a consent."""
         self.space = space
+        self.consents = [(rule, compiled(rule.when, space)) for rule in rules if _is_consent(rule, space)]
         self.rules: list[tuple[Rule, Test]] = [
             (rule, compiled(rule.when, space)) for rule in rules if rule.session
         ]
@@ -26,7 +28,8 @@ class SessionJudge:
         urgency = _highest(sure)
         possible: set[str] = {urgency or "none"}
         possible |= {_highest([*sure, rule]) or "none" for rule in maybe}
-        ask = self._ask(state, maybe)
+        waiting = [rule for rule, test in self.consents if test(state) is Truth.OPEN]
+        ask = self._ask(state, [*waiting, *maybe])
         fired = tuple(fired_rule(rule, truth) for rule, truth in truths if truth is not Truth.FALSE)
         answer = "refer" if sure else "ask_first" if ask else "go_on"
         first = next((rule.session.first_action for rule in _by_urgency(sure) if rule.session), None)
@@ -34,8 +37,6 @@ class SessionJudge:
 
     def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
         waiting: dict[str, list[str]] = {}
-        if state[self.space.index["consent"]].bit_count() > 1:
-            waiting["consent"] = []
         for rule in maybe:
             for name in open_facts(rule.when, self.space, state):
                 if self.space.variables[name].fact.screen:
@@ -63,6 +64,10 @@ def fired_rule(rule: Rule, truth: Truth, effect: str = "", change: str | None = 
         reviewed=rule.reviewed is not None,
         change=change,
     )
+
+
+def _is_consent(rule: Rule, space: Space) -> bool:
+    return any(space.variables[atom.name].fact.group == "consent" for atom in atoms(rule.when))
 
 
 def _by_urgency(rules: list[Rule]) -> list[Rule]:

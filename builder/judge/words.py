@@ -8,6 +8,7 @@ from builder.judge.space import Space, Value
 from builder.model.condition import Among, Node, Within
 from builder.model.fact import Fact
 
+DAYS_FROM = 96
 BOUND_WORDS = {"over": "over", "at_least": "at least", "below": "under", "at_most": "at most"}
 
 
@@ -20,20 +21,39 @@ def value_words(fact: Fact, value: Value) -> str:
     """A value as it reads on the page: the fact's own words, or the number with its unit."""
     if isinstance(value, str):
         return fact.words.get(value, value.replace("_", " "))
+    if fact.unit == "h" and value >= DAYS_FROM and value % 24 == 0:
+        return f"{plain(value / 24)} days"
     unit = fact.unit if fact.unit in ("°", "%") else f" {fact.unit}".rstrip()
     return f"{plain(value)}{unit}"
+
+
+def told(fact: Fact, value: Value) -> str:
+    """A fact with its value inside a sentence; how an option is done reads by its own words alone."""
+    words = value_words(fact, value)
+    if isinstance(value, Decimal):
+        return f"{fact.in_sentence} {words}"
+    spoken = value in fact.words and (fact.group == "written" or fact.kind == "yes_no")
+    return words if spoken else f"{fact.in_sentence}: {words}"
+
+
+def between(fact: Fact, least: Decimal, most: Decimal) -> str:
+    """Two bounds of a number, the unit said once where it is the same."""
+    low, high = value_words(fact, least), value_words(fact, most)
+    same_unit = low.partition(" ")[2] == high.partition(" ")[2]
+    return f"{low.partition(' ')[0] if same_unit else low} to {high}"
 
 
 def limit_words(node: Node, space: Space) -> str:
     """What a limit asks for, such as `time at most 20 min` or `cloth between`."""
     if isinstance(node, Within):
-        fact = space.variables[node.name].fact
-        bounds = " and ".join(
+        fact, bounds = space.variables[node.name].fact, dict(node.bounds)
+        least, most = bounds.get("at_least"), bounds.get("at_most")
+        if isinstance(least, Decimal) and isinstance(most, Decimal):
+            return f"{fact.in_sentence} {between(fact, least, most)}"
+        words = " and ".join(
             f"{BOUND_WORDS[bound]} {value_words(fact, limit)}" for bound, limit in node.bounds
         )
-        return f"{fact.label.lower()} {bounds}"
+        return words if fact.group == "written" and fact.words else f"{fact.in_sentence} {words}"
     if isinstance(node, Among):
-        fact = space.variables[node.name].fact
-        words = " or ".join(value_words(fact, one) for one in node.values)
-        return words if fact.kind == "yes_no" else f"{fact.label.lower()}: {words}"
+        return " or ".join(told(space.variables[node.name].fact, one) for one in node.values)
     return "as the rule asks"

@@ -22,6 +22,9 @@ class Fact(Noun):
 
     kind: Kind = Field(description="yes_no, one_of, scale (ordered words) or number.")
     label: Text = Field(description="Short name, as on the board of a visit.")
+    noun: Text | None = Field(
+        default=None, description="Its name inside a sentence, where the label does not fit."
+    )
     group: Group = Field(description="What sort of fact this is.")
     worse_when: WorseWhen = Field(description="Which direction is the dangerous one.")
     question: Text | None = Field(default=None, description="How a therapist asks for it.")
@@ -36,6 +39,11 @@ class Fact(Noun):
     excludes: tuple[Id, ...] = Field(
         default=(), description="Yes/no facts that cannot be yes beside a yes here."
     )
+
+    @property
+    def in_sentence(self) -> str:
+        """Its name inside a sentence."""
+        return self.noun or self.label[0].lower() + self.label[1:]
 
     @property
     def words_of_values(self) -> tuple[str, ...]:
