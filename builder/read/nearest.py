@@ -21,8 +21,9 @@ def suggest(word: str, known: Collection[str], otherwise: str = "Remove it.") ->
         return f"Did you mean `{near}`?"
     if not known:
         return otherwise
-    shown = ", ".join(f"`{one}`" for one in sorted(known)[:_SHOWN])
-    more = f" and {len(known) - _SHOWN} more" if len(known) > _SHOWN else ""
+    once = sorted(set(known))
+    shown = ", ".join(f"`{one}`" for one in once[:_SHOWN])
+    more = f" and {len(once) - _SHOWN} more" if len(once) > _SHOWN else ""
     return f"Known here: {shown}{more}."
 
 

@@ -45,6 +45,7 @@ REFERENCES = (
     Reference(CourseFile, "positions/@", "contested point"),
     Reference(CourseFile, "references/*", "source"),
     Reference(Station, "case", "case"),
+    Reference(Station, "objectives/*", "objective"),
     Reference(Card, "baseline/*/source/*", "source"),
     Reference(Rule, "source/*", "source"),
     Reference(Rule, "options/*/cards/*", "card"),
