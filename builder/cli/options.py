@@ -7,9 +7,12 @@ import shutil
 import sys
 from collections.abc import Callable, Iterable
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import click
+
+if TYPE_CHECKING:
+    from builder.flow.records import Desk
 
 Decorated = Callable[..., Any]
 
@@ -24,6 +27,20 @@ class_option = click.option("--class", "klass", required=True, help="The class: 
 records_option = click.option(
     "--records", type=click.Path(path_type=Path), default=None, help="The record (COURSE/private/records.db)."
 )
+
+
+def class_work(command: Decorated) -> Decorated:
+    """The arguments of every command that works on one class."""
+    for option in (records_option, out_option, class_option, course_argument):
+        command = option(command)
+    return command
+
+
+def desk_of(folder: Path, klass: str, out: Path | None, records: Path | None) -> Desk:
+    """The class laid out, with where its keys and its record lie."""
+    from builder.flow.records import lay_out
+
+    return lay_out(folder, klass, out_of(folder, out) / "private", records_of(folder, records))
 
 
 def out_of(folder: Path, out: Path | None) -> Path:

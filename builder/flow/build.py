@@ -44,12 +44,13 @@ class Built:
         ]
 
 
-class KeyInPublished(Exception):
+class KeyInPublished(Fault):
     """The finished student site held key material, so nothing of it was kept."""
 
     def __init__(self, leaks: list[Diagnostic]) -> None:
-        """Carry every place where it was found."""
-        super().__init__(f"{len(leaks)} places give a key away")
+        """Name every place where it was found."""
+        named = "\n".join(f"  {leak.place.file}: {leak.message} {leak.remedy}" for leak in leaks)
+        super().__init__(f"Nothing was published: {len(leaks)} places give a key away.", f"\n{named}")
         self.leaks = leaks
 
 

@@ -1,0 +1,124 @@
+"""The records side: a class collected, graded, certified and analysed, each from the record."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+
+from builder.analyse.analyse import analyse_class
+from builder.analyse.report import lines as analysis_lines
+from builder.analyse.report import write_report
+from builder.certify.certify import certify_class
+from builder.certify.lists import write_lists
+from builder.certify.show import lines as issued_lines
+from builder.check.show import as_text
+from builder.collect.collect import collect_class
+from builder.collect.show import lines as collected_lines
+from builder.disk import shipped
+from builder.doors.store.opening import Store, open_store
+from builder.fault import Fault
+from builder.grade.grade import grade_class
+from builder.grade.show import lines as graded_lines
+from builder.model.key import KeyRing
+from builder.model.library import Course
+from builder.model.paper import PublishedTest
+from builder.model.records import ClassFolder, Terms
+from builder.read.course import read_course
+from builder.read.taught import read_class
+
+
+@dataclass(frozen=True)
+class Desk:
+    """One class laid out for the records side, with where its keys, its record and its lists lie."""
+
+    course: Course
+    folder: Path
+    taught: ClassFolder
+    private: Path
+    records: Path
+
+    @property
+    def terms(self) -> Terms:
+        """What a participant of the course must meet."""
+        boards = tuple(self.course.content.boards[name] for name in self.course.file.boards)
+        return Terms(course=self.course.file, boards=boards, stations=tuple(self.course.stations.values()))
+
+    @property
+    def lists(self) -> Path:
+        """Where the lists and reports of this class are written."""
+        return self.private / "classes" / self.taught.taught.id
+
+    @contextmanager
+    def opened(self, now: datetime) -> Iterator[Store]:
+        """The record, opened."""
+        with open_store(self.records, now) as store:
+            yield store
+
+
+def lay_out(folder: Path, klass: str, private: Path, records: Path) -> Desk:
+    """Read a course and one of its classes; a Fault where either cannot be used as it stands."""
+    course, _ = read_course(folder, shipped("content"), shipped("site_config.yml"))
+    if course is None:
+        raise Fault("The course cannot be read.", f"Run check on {folder} and mend what it names.")
+    place = folder / "classes" / klass
+    if not place.is_dir():
+        known = (
+            ", ".join(sorted(one.name for one in (folder / "classes").glob("*") if one.is_dir()))
+            or "none yet"
+        )
+        raise Fault(f"There is no class `{klass}`.", f"The classes are: {known}.")
+    reading = read_class(place, course)
+    if reading.folder is None or any(one.level == "error" for one in reading.found):
+        raise Fault(f"The class {klass} has errors to fix:", as_text(reading.found, reading.places))
+    return Desk(course, folder, reading.folder, private, records)
+
+
+def key_rings(private: Path) -> tuple[KeyRing, ...]:
+    """Every key ring that was built, old editions too; a Fault where there is none."""
+    found = sorted((private / "keys").glob("*.json"))
+    if not found:
+        raise Fault("No keys were found.", "Build the course first, or name with --out where it was built.")
+    return tuple(KeyRing.model_validate_json(path.read_bytes()) for path in found)
+
+
+def papers(private: Path) -> tuple[PublishedTest, ...]:
+    """Every published test that was built, old editions too."""
+    found = sorted((private / "papers").glob("*.json"))
+    return tuple(PublishedTest.model_validate_json(path.read_bytes()) for path in found)
+
+
+def collect(desk: Desk) -> tuple[list[str], bool]:
+    """Take the inbox into the record; says what was done, and whether every file could be taken."""
+    now = datetime.now(UTC)
+    inbox = desk.folder / "classes" / desk.taught.taught.id / "answers"
+    with desk.opened(now) as store:
+        done = collect_class(store, desk.taught, inbox, key_rings(desk.private), now)
+    return collected_lines(done), not done.left
+
+
+def grade(desk: Desk, *, write: bool = True) -> list[str]:
+    """Decide about everybody; with `write` off, only say what would change."""
+    now = datetime.now(UTC)
+    with desk.opened(now) as store:
+        return graded_lines(
+            grade_class(store, desk.terms, desk.taught, key_rings(desk.private), now, write=write)
+        )
+
+
+def certify(desk: Desk) -> list[str]:
+    """Issue certificates, write the two lists, and say who was refused and why."""
+    now = datetime.now(UTC)
+    with desk.opened(now) as store:
+        issued = certify_class(store, desk.terms, desk.taught, now)
+    return [*issued_lines(issued), *(f"Written: {path}" for path in write_lists(issued, desk.lists))]
+
+
+def analyse(desk: Desk) -> list[str]:
+    """Count what the class answered, and write the report."""
+    now = datetime.now(UTC)
+    with desk.opened(now) as store:
+        found = analyse_class(store, desk.taught, key_rings(desk.private), papers(desk.private))
+    return [*analysis_lines(found), *(f"Written: {path}" for path in write_report(found, desk.lists))]
