@@ -104,14 +104,15 @@ class Space:
         return state
 
     def record(self, state: list[int], name: str, value: Value) -> None:
-        """Set one value in a state, with what it excludes."""
+        """Set one value in a state, with what it excludes where that is not recorded itself."""
         if name not in self.index or not (mask := self.variables[name].mask_of(value)):
             return
         state[self.index[name]] = mask
         if (flag := self.index.get(RECORDED + name)) is not None:
             state[flag] = 0b10
         for other in self.variables[name].fact.excludes if value == "yes" else ():
-            state[self.index[other]] = self.variables[other].mask_of("no")
+            if state[self.index[other]] == self.variables[other].everything:
+                state[self.index[other]] = self.variables[other].mask_of("no")
 
 
 def holds(atom: Among | Within, value: Value, fact: Fact) -> bool:

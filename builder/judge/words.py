@@ -55,5 +55,6 @@ def limit_words(node: Node, space: Space) -> str:
         )
         return words if fact.group == "written" and fact.words else f"{fact.in_sentence} {words}"
     if isinstance(node, Among):
-        return " or ".join(told(space.variables[node.name].fact, one) for one in node.values)
+        fact, first, rest = space.variables[node.name].fact, node.values[0], node.values[1:]
+        return " or ".join([told(fact, first), *(value_words(fact, one) for one in rest)])
     return "as the rule asks"

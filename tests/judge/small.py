@@ -14,7 +14,7 @@ from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
 PHASES = ["acute", "early_repair", "late_repair", "remodelling", "none"]
 
 
-def fact(kind: str, group: str, worse: str, **more: Any) -> dict[str, Any]:
+def fact(kind: str, group: str, worse: str, **more: object) -> dict[str, Any]:
     """One declared fact as an author would write it."""
     return {"kind": kind, "label": more.pop("label", group), "group": group, "worse_when": worse, **more}
 
@@ -34,23 +34,40 @@ FACTS = {
     "session_urgency": fact(
         "scale", "measure", "higher", values=["none", "not_urgent", "days", "same_day", "emergency"]
     ),
-    "swelling": fact("scale", "sign", "higher", values=["none", "falling", "rising"], room=True, label="Swelling"),
-    "knee_flexion": fact("number", "measure", "lower", low=0, high=160, room=True, label="Knee bend", unit="°"),
+    "swelling": fact(
+        "scale", "sign", "higher", values=["none", "falling", "rising"], room=True, label="Swelling"
+    ),
+    "knee_flexion": fact(
+        "number", "measure", "lower", low=0, high=160, room=True, label="Knee bend", unit="°"
+    ),
     "recalled_flexion": fact("number", "measure", "lower", low=0, high=160),
     "numb_skin": fact("yes_no", "contraindication", "yes", question="Is the skin numb?"),
     "fever": fact("yes_no", "red_flag", "yes", screen=True, question="A fever?", label="Fever"),
     "cool_head": fact("yes_no", "sign", "no", excludes=["fever"]),
 }
 WRITTEN = {
-    "site": fact("one_of", "written", "neither", values=["on", "adjacent", "proximal", "distal", "remote"], room=True),
+    "site": fact(
+        "one_of",
+        "written",
+        "neither",
+        values=["on", "adjacent", "proximal", "distal", "remote"],
+        room=True,
+        label="Site",
+    ),
     "minutes": fact("number", "written", "higher", low=1, high=120, unit="min", label="Time", room=True),
-    "barrier": fact("yes_no", "written", "no", words={"yes": "cloth between", "no": "on the skin"}, room=True),
-    "urgency": fact("scale", "written", "lower", values=["not_urgent", "days", "same_day", "emergency"]),
+    "barrier": fact(
+        "yes_no", "written", "no", words={"yes": "cloth between", "no": "on the skin"}, room=True
+    ),
+    "urgency": fact(
+        "scale", "written", "lower", label="Urgency", values=["not_urgent", "days", "same_day", "emergency"]
+    ),
 }
 ROW = {"why": "Because.", "source": ["own_default"], "strength": "expert"}
 
 
-def card(name: str, kind: str, serves: list[str], rows: list[dict[str, Any]], **more: Any) -> dict[str, Any]:
+def card(
+    name: str, kind: str, serves: list[str], rows: list[dict[str, Any]], **more: object
+) -> dict[str, Any]:
     """One card whose rows share a why and a source."""
     baseline = [{**ROW, **row} for row in rows]
     return {
@@ -84,7 +101,7 @@ CARDS = [
 ]  # fmt: skip
 
 
-def rule(name: str, when: dict[str, Any], **effect: Any) -> dict[str, Any]:
+def rule(name: str, when: dict[str, Any], **effect: object) -> dict[str, Any]:
     """One rule with an example of each kind, which its own test does not look at."""
     examples = effect.pop("examples", [{"fires": "yes", "given": {}}, {"fires": "no", "given": {}}])
     return {
@@ -95,7 +112,11 @@ def rule(name: str, when: dict[str, Any], **effect: Any) -> dict[str, Any]:
 
 RULES = [
     rule("fever", {"fever": "yes"}, session={"urgency": "same_day"}),
-    rule("refer_ends", {"session_urgency": {"at_least": "same_day"}}, options=[{"groups": ["hands_on"], "answer": "barred"}]),
+    rule(
+        "refer_ends",
+        {"session_urgency": {"at_least": "same_day"}},
+        options=[{"groups": ["hands_on"], "answer": "barred"}],
+    ),
     rule(
         "refer_soon_enough",
         {"session_urgency": {"at_least": "same_day"}},
@@ -118,14 +139,14 @@ def phase_book() -> dict[str, Any]:
         for grade, (a, e, late) in ends.items()
     ]  # fmt: skip
     sign = {
-        "id": "rising", "when": {"swelling": "rising"}, "no_later_than": "acute", "text": "Swelling is rising.",
-        "source": ["own_default"], "strength": "expert",
+        "id": "rising", "when": {"swelling": "rising"}, "no_later_than": "acute",
+        "text": "Swelling is rising.", "source": ["own_default"], "strength": "expert",
     }  # fmt: skip
     aims = dict(zip(PHASES, ("limit", "clear", "restore", "restore", "ease"), strict=True))
     words = {phase: phase.replace("_", " ") for phase in PHASES}
     return {
-        "format": 1, "does_not_apply": {"injury": "soreness"}, "clocks": clocks, "signs": [sign], "aims": aims,
-        "aim_words": {aim: aim for aim in ("limit", "clear", "restore", "ease", "ask", "refer")},
+        "format": 1, "does_not_apply": {"injury": "soreness"}, "clocks": clocks, "signs": [sign],
+        "aims": aims, "aim_words": {one: one for one in (*aims.values(), "ask", "refer")},
         "phase_words": words, "source": ["own_default"],
     }  # fmt: skip
 
@@ -151,16 +172,25 @@ SEVERITY = {
 }
 
 
-def content(*, rules: list[dict[str, Any]] | None = None, cards: list[dict[str, Any]] | None = None) -> Content:
+def content(
+    *, rules: list[dict[str, Any]] | None = None, cards: list[dict[str, Any]] | None = None
+) -> Content:
     """The small rule set, or one with other rules or cards."""
     return Content(
         facts=FactBook.model_validate({"format": 1, "facts": FACTS, "written": WRITTEN}),
         screening=ScreeningBook.model_validate(
-            {"format": 1, "sets": {"short": {"name": "Short screen", "date": "2026-11-01", "covers": ["fever", "numb_skin"]}}}
+            {
+                "format": 1,
+                "sets": {
+                    "short": {"name": "Short screen", "date": "2026-11-01", "covers": ["fever", "numb_skin"]}
+                },
+            }
         ),
         phases=PhaseBook.model_validate(phase_book()),
         severity=SeverityBook.model_validate(SEVERITY),
-        references=ReferenceBook.model_validate({"format": 1, "sources": {"own_default": {"cite": "Own default"}}}),
+        references=ReferenceBook.model_validate(
+            {"format": 1, "sources": {"own_default": {"cite": "Own default"}}}
+        ),
         cards={one["id"]: Card.model_validate(one) for one in (CARDS if cards is None else cards)},
         rules={one["id"]: Rule.model_validate(one) for one in (RULES if rules is None else rules)},
         boards={},
@@ -168,7 +198,7 @@ def content(*, rules: list[dict[str, Any]] | None = None, cards: list[dict[str, 
     )
 
 
-def case(*visits: dict[str, Any], **more: Any) -> Case:
+def case(*visits: dict[str, Any], **more: object) -> Case:
     """A bruised thigh with these visits; what a visit leaves out is unremarkable."""
     whole = {
         "id": "day", "title": "A day", "since_injury": "18 h", "consent": "yes", "screen": {"set": "short"},
