@@ -63,7 +63,7 @@ def _page(made: Maker, card: Card) -> SitePage:
         sites=SITES,
         grid=[(words[phase], _cells(card, phase)) for phase in PHASES],
         limits=[
-            {"where": _where(made, row), "text": _limits(made, row)} for row in card.baseline if row.limits
+            {"where": where(made, row), "text": _limits(made, row)} for row in card.baseline if row.limits
         ],
         reasons=[_reason(made, row) for row in card.baseline],
     )
@@ -87,7 +87,7 @@ def _cells(card: Card, phase: Phase) -> list[Cell]:
     return [Cell(answer, limited, len(list(some))) for (answer, limited), some in runs]
 
 
-def _where(made: Maker, row: CellRow) -> str:
+def where(made: Maker, row: CellRow) -> str:
     """The phases and sites of a row of the baseline, in words."""
     words = made.course.content.phases.phase_words
     phases = (
@@ -109,7 +109,7 @@ def _limits(made: Maker, row: CellRow) -> str:
 def _reason(made: Maker, row: CellRow) -> dict[str, str]:
     return {
         "answer": row.answer,
-        "where": _where(made, row),
+        "where": where(made, row),
         "why": row.why,
         "rests_on": rests_on(made, row.source, row.strength),
         "contested": contested_text(made, row.contested),
