@@ -45,6 +45,7 @@ def _visit(
     course: Course, case: Case, number: int, judged: VisitJudgement, questions: Sequence[Question]
 ) -> PracticeVisit:
     visit = case.visits[number]
+    questions = _one_dose_an_option(questions)
     laid = laid_out([one.shown for one in questions], Opaque(OPEN_TO_ALL, case.id))
     first = judged.session.first_action
     return PracticeVisit(
@@ -56,6 +57,14 @@ def _visit(
         first_action_avoid=first.avoid if first else (),
         next=visit.next or "",
     )
+
+
+def _one_dose_an_option(questions: Sequence[Question]) -> list[Question]:
+    """The questions without a second dose of the same option, so that a visit stays short."""
+    once: dict[tuple[str, str], Question] = {}
+    for one in questions:
+        once.setdefault((one.shown.topic, one.shown.part.rpartition(".")[0]), one)
+    return list(once.values())
 
 
 def _question(question: Question, laid: Laid) -> PracticeQuestion:

@@ -6,18 +6,17 @@ from collections.abc import Iterable, Sequence
 
 from builder.assess.question import Ground, Said
 from builder.assess.wording import citations, say
+from builder.model.card import ANSWERS
 from builder.model.judgement import Asked, Fired, OptionJudgement, VisitJudgement
 from builder.model.library import Course
 
 MOST_REASONS = 2
-MOST_CHANGES = 2
 
 
 def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgement) -> Said:
     """One option as written, on its visit."""
     content = course.content
     deciding = [one for one in judged.rules if one.effect == judged.at_worst]
-    changes = judged.would_change[:MOST_CHANGES]
     refers = judged.right and visit.aims == ("refer",) and "urgency" in judged.written
     safe_in_vain = judged.at_worst == "ok" and not judged.serves_aim
     return Said(
@@ -25,16 +24,7 @@ def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgemen
         word=say(content, "word_refer") if refers else _word(course, judged),
         reason=" ".join(_reasons(course, judged, visit, deciding)),
         ground=ground_of(course, deciding, judged.rules),
-        would_change=tuple(
-            say(
-                content,
-                "would_change",
-                change=one.text,
-                card=content.cards[judged.card].name,
-                answer=say(content, f"word_{one.answer}"),
-            )
-            for one in changes
-        ),
+        would_change=_would_change(course, judged),
     )
 
 
@@ -87,6 +77,18 @@ def _reasons(
         yield questions
     if not judged.serves_aim:
         yield say(content, "aim", aim=" / ".join(content.phases.aim_words[aim] for aim in visit.aims))
+
+
+def _would_change(course: Course, judged: OptionJudgement) -> tuple[str, ...]:
+    """One change: for an option that is not OK one that makes it better, else a sign that would bar it."""
+    now = ANSWERS.index(judged.at_worst)
+    helpful = [one for one in judged.would_change if not now or ANSWERS.index(one.answer) < now]
+    of_signs = [one for one in helpful if not any(name.startswith("written.") for name in one.set)]
+    one = next(iter(helpful if now else [*of_signs, *helpful]), None)
+    if one is None:
+        return ()
+    name, answer = course.content.cards[judged.card].name, say(course.content, f"word_{one.answer}")
+    return (say(course.content, "would_change", change=one.text, card=name, answer=answer),)
 
 
 def _both_sides(course: Course, fired: Fired) -> str:

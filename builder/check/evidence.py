@@ -31,19 +31,25 @@ class Evidence:
 
 @dataclass(frozen=True)
 class Finding:
-    """What a check says: where, what, and the remedy; its name and level are added by the registry."""
+    """What a check says: where, what, and the remedy; its name and level are added by the registry.
+
+    `line` is for files that are no mapping, such as lessons.
+    """
 
     file: str
     path: Path
     message: str
     remedy: str
     rules: tuple[str, ...] = ()
+    line: int = 0
 
 
 def diagnostic(evidence: Evidence, name: str, level: Level, found: Finding) -> Diagnostic:
     """A finding with its place in the author's file."""
     places = evidence.course.places.get(found.file)
     place = places.of(found.path) if places else Place(found.file)
+    if found.line:
+        place = Place(found.file, found.line, 1, found.line, 1)
     return Diagnostic(name, level, place, found.message, found.remedy, found.path, found.rules)
 
 

@@ -1,5 +1,7 @@
 """Practice cases, with something said of every option."""
 
+from dataclasses import replace
+
 from builder.assess.practice import practice_cases
 from builder.model.practice import PracticeCase
 from tests.assess.sample import REFERRED, case, course, judged, judged_visit
@@ -44,6 +46,13 @@ def test_every_option_is_spoken_of_in_the_order_shown() -> None:
             assert all(said.word and said.reason for said in one.feedback)
             right = [said.option for said in one.feedback if said.mark in ("ok", "right")]
             assert right == list(one.right)
+
+
+def test_an_option_is_asked_for_one_dose() -> None:
+    """A second dose of the same option is left out, so that a visit stays short."""
+    minutes = judged_visit("v").doses[0]
+    visit = practised(doses=(minutes, replace(minutes, attribute="urgency")))[0].visits[0]
+    assert [one.topic for one in visit.questions].count("dose") == 1
 
 
 def test_ids_are_unique_on_a_page() -> None:

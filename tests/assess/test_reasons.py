@@ -1,11 +1,13 @@
 """What is said of an option."""
 
-from dataclasses import replace
+from decimal import Decimal
+
+import pytest
 
 from builder.assess.question import Said
 from builder.assess.reasons import said_of_option
 from builder.model.card import Contested
-from builder.model.judgement import Asked, OptionJudgement, VisitJudgement
+from builder.model.judgement import Asked, OptionJudgement, VisitJudgement, WouldChange
 from tests.assess.sample import case, course, fired, judged_option, judged_visit
 
 POINT = Contested(point="cold", taught="It heals.", other="It eases.")
@@ -91,7 +93,22 @@ def test_a_contested_rule_that_does_not_decide_is_told_too() -> None:
     assert said(judged_option("rub", "barred", rules=rules)).ground.contested.count("It heals.") == 1
 
 
-def test_at_most_two_changes_are_told() -> None:
-    """More would be a list nobody reads."""
-    judged = judged_option("cold")
-    assert len(said(replace(judged, would_change=judged.would_change * 3)).would_change) == 2
+DOSE = WouldChange({"written.minutes": Decimal(40)}, "change", "time: 40 min")
+SIGN = WouldChange({"swelling": "rising"}, "not_yet", "swelling: rising")
+SITE = WouldChange({"written.site": "remote"}, "ok", "elsewhere")
+
+
+@pytest.mark.parametrize(
+    ("answer", "changes", "told"),
+    [
+        ("ok", (DOSE, SIGN), ("With swelling: rising, The cold would be: Not yet.",)),
+        ("ok", (DOSE,), ("With time: 40 min, The cold would be: Only if changed.",)),
+        ("not_yet", (SIGN, SITE), ("With elsewhere, The cold would be: OK as written.",)),
+        ("change", (SIGN,), ()),
+    ],
+)
+def test_the_change_that_teaches_most_is_told(
+    answer: str, changes: tuple[WouldChange, ...], told: tuple[str, ...]
+) -> None:
+    """What is not OK says what would make it better; what is OK says first which sign would bar it."""
+    assert said(judged_option("cold", answer, would_change=changes)).would_change == told

@@ -20,7 +20,8 @@ LEAST_WRONG = 2
 def questions(material: Material) -> Iterator[Question]:
     """One question for each dose of a right technique that has at least two doses to be changed.
 
-    Other doses that are as right as the written one are not offered beside it.
+    Other doses that are as right as the written one are not offered beside it. In a test the doses do not
+    rise, since the right one is often the least.
     """
     for dose in material.judged.doses:
         option = material.visit.chosen[dose.chosen]
@@ -44,7 +45,8 @@ def _question(material: Material, option: CaseOption, dose: DoseJudgement, value
         say(content, "stem_dose", card=content.cards[option.card].name, attribute=fact.label.lower()),
         say(content, "hint_dose", chips=chips),
     )
-    return material.question("dose", text, rows, f"{option.card}.{option.site}.{dose.attribute}")
+    lay = material.question if material.alone else material.ordered
+    return lay("dose", text, rows, f"{option.card}.{option.site}.{dose.attribute}")
 
 
 def _said(material: Material, dose: DoseJudgement, value: Decimal) -> Said:

@@ -46,6 +46,14 @@ def test_the_reasons_name_what_is_accepted() -> None:
     assert said["10 min"].reason == "Why rule_cold."
 
 
+def test_doses_rise_only_in_practice() -> None:
+    """In a test the place of a dose would tell, because the right one is often the least."""
+    (tested,) = asked(DOSE)
+    (practised,) = questions(replace(material(doses=(DOSE,)), alone=False))
+    assert [one.title for one in practised.shown.options] == ["10 min", "30 min", "45 min"]
+    assert (tested.shown.in_order, practised.shown.in_order) == (False, True)
+
+
 def test_one_wrong_dose_is_too_few() -> None:
     """At least two doses must be to change."""
     assert asked(with_answers(m10="ok", m30="change")) == []

@@ -1,0 +1,1 @@
+"""Looking for keys in a finished site: how it reads, what is withheld, and what marks a right answer."""

@@ -1,0 +1,108 @@
+"""What a published folder must not say: keys, and whatever an author wrote about a case that is tested."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+
+from builder.check.leak.reading import words
+from builder.model.case import Case
+from builder.model.key import KeyRing
+from builder.model.library import Course
+
+LEAST_WORDS = 2
+
+
+@dataclass(frozen=True)
+class Withheld:
+    """One text that may not be said; `case` is the tested case it is of, if any."""
+
+    text: str
+    what: str
+    case: str = ""
+
+    @cached_property
+    def wording(self) -> str:
+        """Its words, to look for."""
+        return words(self.text)
+
+
+class Lookout:
+    """Withheld texts, found quickly by their first two words."""
+
+    def __init__(self, withheld: Iterable[Withheld], said_on_purpose: str) -> None:
+        """Leave out what is too short to be told from chance, and what the course says on purpose."""
+        self.by_start: dict[tuple[str, str], list[Withheld]] = defaultdict(list)
+        for one in dict.fromkeys(withheld):
+            start = one.wording.split()[:LEAST_WORDS]
+            if len(start) == LEAST_WORDS and one.wording not in said_on_purpose:
+                self.by_start[start[0], start[1]].append(one)
+
+    def among(self, pairs: set[tuple[str, str]]) -> Iterator[Withheld]:
+        """Those that may stand in a text with these pairs of words."""
+        for start in self.by_start.keys() & pairs:
+            yield from self.by_start[start]
+
+
+def tested_cases(course: Course) -> list[Case]:
+    """Every case in the pool of a test."""
+    names = dict.fromkeys(name for test in course.file.tests for name in test.cases)
+    return [course.cases[name] for name in names if name in course.cases]
+
+
+def of_keys(rings: Sequence[KeyRing]) -> Iterator[Withheld]:
+    """The reasons of every key that name their rules; shorter ones are said in practice too."""
+    for ring in rings:
+        for key in ring.keys:
+            for answer in key.answers:
+                texts = [text for text in answer.reasons.values() if "[" in text]
+                yield from (Withheld(text, "the reason of a key", answer.case) for text in texts)
+
+
+def of_authors(cases: Iterable[Case]) -> Iterator[Withheld]:
+    """Titles, endings and the author's own words of tested cases."""
+    for case in cases:
+        yield Withheld(case.title, "the title of a tested case", case.id)
+        for visit in case.visits:
+            yield Withheld(visit.title, "the title of a tested visit", case.id)
+            yield Withheld(visit.next or "", "what happened next in a tested case", case.id)
+            for option in (*visit.chosen, *visit.wrong):
+                yield Withheld(
+                    option.because or "", "the author's word on an option of a tested case", case.id
+                )
+
+
+def shown_in_papers(cases: Iterable[Case]) -> Iterator[Withheld]:
+    """What papers show of tested cases, and nothing else may."""
+    for case in cases:
+        yield Withheld(case.mechanism, "what happened in a tested case", case.id)
+        for visit in case.visits:
+            yield Withheld(visit.story or "", "the story of a tested visit", case.id)
+
+
+def of_content(course: Course) -> Iterator[Withheld]:
+    """The reasons of cards and rules; pages of a test must be free of them."""
+    for card in course.content.cards.values():
+        yield from (Withheld(row.why, "the reason of a card") for row in card.baseline)
+    yield from (Withheld(rule.why, "the reason of a rule") for rule in course.content.rules.values())
+
+
+def said_on_purpose(course: Course) -> str:
+    """The words of everything a course publishes apart from tested cases."""
+    tested = {case.id for case in tested_cases(course)}
+    content = course.content
+    nouns = [course.file, course.site, content.facts, content.screening, content.phases, content.references]
+    nouns += [*content.cards.values(), *content.rules.values()]
+    nouns += [case for case in course.cases.values() if case.id not in tested]
+    texts = [noun.model_dump_json() for noun in nouns]
+    texts += [*course.lessons.values(), *content.words.values()]
+    texts += [f"{station.title}\n{station.participant}" for station in course.stations.values()]
+    return "".join(words(text) for text in texts)
+
+
+def frame_words(course: Course) -> str:
+    """The words that stand on every page, tests included."""
+    texts = [course.file.model_dump_json(), course.site.model_dump_json(), *course.content.words.values()]
+    return "".join(words(text) for text in texts)
