@@ -42,7 +42,7 @@ class Judge:
         judged: list[VisitJudgement] = []
         earlier: Severity | None = None
         for index, visit in enumerate(case.visits):
-            if visit.since_reinjury is not None and _new_clock(case, index):
+            if index and _hurt_again(visit, case.visits[index - 1]):
                 earlier = None
             one = self.visit(case, visit, earlier)
             if one.severity.gradable:
@@ -135,14 +135,11 @@ def _usual(usual: Mapping[str, Value]) -> dict[str, Value]:
     return {name: value for name, value in usual.items() if name != "site"}
 
 
-def _new_clock(case: Case, index: int) -> bool:
-    if index == 0:
-        return True
-    visit, before = case.visits[index], case.visits[index - 1]
+def _hurt_again(visit: Visit, before: Visit) -> bool:
+    """Whether a visit knows of a later injury than the visit before; spans may be rounded."""
     if visit.since_reinjury is None:
         return False
-    happened = visit.since_injury - visit.since_reinjury
-    return happened > before.since_injury
+    return before.since_reinjury is None or visit.since_injury - visit.since_reinjury > before.since_injury
 
 
 def _conditions(content: Content) -> Iterator[Node]:

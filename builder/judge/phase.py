@@ -43,6 +43,7 @@ class PhaseJudge:
         reasons += [_sign_reason(one, "") for one, test in self.doubts if test(state) is Truth.TRUE]
         if applies is Truth.OPEN:
             possible.add("none")
+            behind.add(0)
         ordered = tuple(phase for phase in PHASES if phase in possible)
         following, left = self._next(state, ordered, hours)
         return PhaseJudgement(ordered, tuple(reasons), following, left), behind

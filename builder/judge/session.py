@@ -6,7 +6,7 @@ from builder.judge.space import Space
 from builder.judge.truth import Test, Truth, compiled, open_facts
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, SessionJudgement
-from builder.model.rule import URGENCIES, Rule, Urgency
+from builder.model.rule import URGENCIES, FirstAction, Rule, SessionEffect, Urgency
 
 
 class SessionJudge:
@@ -32,8 +32,7 @@ class SessionJudge:
         ask = self._ask(state, [*waiting, *maybe])
         fired = tuple(fired_rule(rule, truth) for rule, truth in truths if truth is not Truth.FALSE)
         answer = "refer" if sure else "ask_first" if ask else "go_on"
-        first = next((rule.session.first_action for rule in _by_urgency(sure) if rule.session), None)
-        return SessionJudgement(answer, urgency, () if sure else ask, fired, first), possible
+        return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
 
     def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
         waiting: dict[str, list[str]] = {}
@@ -70,10 +69,17 @@ def _is_consent(rule: Rule, space: Space) -> bool:
     return any(space.variables[atom.name].fact.group == "consent" for atom in atoms(rule.when))
 
 
-def _by_urgency(rules: list[Rule]) -> list[Rule]:
-    return sorted(rules, key=lambda rule: -URGENCIES.index(rule.session.urgency) if rule.session else 0)
+def _by_urgency(rules: list[Rule]) -> list[tuple[SessionEffect, Rule]]:
+    effects = [(rule.session, rule) for rule in rules if rule.session]
+    return sorted(effects, key=lambda one: (-URGENCIES.index(one[0].urgency), one[1].id))
 
 
 def _highest(rules: list[Rule]) -> Urgency | None:
-    ordered = _by_urgency(rules)
-    return ordered[0].session.urgency if ordered and ordered[0].session else None
+    return next((effect.urgency for effect, _ in _by_urgency(rules)), None)
+
+
+def _first_action(rules: list[Rule]) -> FirstAction | None:
+    """What to do at once, by the most urgent rules alone: a milder one would mislead."""
+    highest = _highest(rules)
+    said = (one.first_action for one, _ in _by_urgency(rules) if one.urgency == highest)
+    return next((action for action in said if action), None)

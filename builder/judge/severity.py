@@ -23,15 +23,14 @@ class SeverityJudge:
         self, state: list[int], declared: Severity | None, earlier: Severity | None
     ) -> SeverityJudgement:
         """The grades an injury may have; `earlier` is the grade a table gave since the same injury."""
+        may_apply: list[SeverityJudgement] = []
         for name, table in self.book.tables.items():
-            if self.applies[name](state) is Truth.TRUE:
+            applies = self.applies[name](state)
+            if applies is Truth.TRUE:
                 return self._by_table(name, table, state, declared, earlier)
-        if declared is None:
-            text = "No severity is declared and no table applies: the worse is taken."
-            return SeverityJudgement(SEVERITIES, None, False, (Reason(text),))
-        return SeverityJudgement(
-            (declared,), None, False, (Reason("As declared; no published table applies."),)
-        )
+            if applies is Truth.OPEN:
+                may_apply.append(self._by_table(name, table, state, declared, earlier))
+        return _any_of([_as_declared(declared), *may_apply]) if may_apply else _as_declared(declared)
 
     def _by_table(
         self,
@@ -62,7 +61,10 @@ class SeverityJudge:
         return self._grade(table, self._single(state, table.measure))
 
     def _recalled(self, table: SeverityTable, state: list[int]) -> Severity | None:
-        return self._grade(table, self._single(state, table.recalled)) if table.recalled else None
+        # What was measured after the first injury says nothing of a second one.
+        if table.recalled is None or self._single(state, "reinjured") != "no":
+            return None
+        return self._grade(table, self._single(state, table.recalled))
 
     def _single(self, state: list[int], name: str) -> Value | None:
         mask = state[self.space.index[name]]
@@ -77,3 +79,16 @@ class SeverityJudge:
             if isinstance(band.when, Among | Within) and holds(band.when, value, fact):
                 return band.grade
         return None
+
+
+def _as_declared(declared: Severity | None) -> SeverityJudgement:
+    if declared is None:
+        text = "No severity is declared and no table applies: the worse is taken."
+        return SeverityJudgement(SEVERITIES, None, False, (Reason(text),))
+    return SeverityJudgement((declared,), None, False, (Reason("As declared; no published table applies."),))
+
+
+def _any_of(may_be: list[SeverityJudgement]) -> SeverityJudgement:
+    possible = {grade for one in may_be for grade in one.possible}
+    ordered = tuple(grade for grade in SEVERITIES if grade in possible)
+    return SeverityJudgement(ordered, None, False, tuple(reason for one in may_be for reason in one.reasons))
