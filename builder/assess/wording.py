@@ -6,9 +6,7 @@ from collections.abc import Iterable
 from decimal import Decimal
 
 from builder.model.library import Content
-
-DAY = 24
-COUNTED_IN_HOURS = 72
+from builder.model.span import exact_span
 
 
 def say(content: Content, key: str, **parts: str) -> str:
@@ -17,22 +15,8 @@ def say(content: Content, key: str, **parts: str) -> str:
 
 
 def span(content: Content, hours: Decimal) -> str:
-    """A span of time: in hours up to three days, then in days with what is left in hours."""
-    if hours < COUNTED_IN_HOURS:
-        return _counted(content, "hour", hours)
-    days, left = divmod(hours, DAY)
-    if not left:
-        return _counted(content, "day", days)
-    return say(
-        content,
-        "days_and_hours",
-        days=_counted(content, "day", days),
-        hours=_counted(content, "hour", left),
-    )
-
-
-def _counted(content: Content, unit: str, count: Decimal) -> str:
-    return say(content, unit if count == 1 else f"{unit}s", count=f"{count.normalize():f}")
+    """A span of time that keeps every hour."""
+    return exact_span(content.words, hours)
 
 
 def citations(content: Content, sources: Iterable[str]) -> str:
