@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from builder.diagnostic import Diagnostic
-from builder.doors.shape import Misfit, keys_at
+from builder.doors.shape import TRUTH, Misfit, keys_at
 from builder.model.noun import Noun
 from builder.place import Path, Places
 from builder.read.misfit_words import Words, words_for
@@ -19,7 +19,7 @@ def in_plain_words(model: type[Noun], misfits: Sequence[Misfit], places: Places)
     said: set[tuple[Path, str]] = set()
     for misfit in misfits:
         path, words, at_key = _told(model, misfit, places)
-        about = (path, "" if _is_choice(misfit, path) else words.check)
+        about = (path, "" if _is_choice(misfit, path) or misfit.sort == TRUTH else words.check)
         if about in said or (path, "") in said:
             continue
         said.add(about)

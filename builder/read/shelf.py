@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeVar
 
+from builder.doors.shape import pour
 from builder.model.card import Card
 from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile
@@ -40,16 +41,14 @@ class Shelf:
         return next((noun for noun in found if isinstance(noun, model)), None)
 
     @cached_property
-    def facts(self) -> dict[str, Fact]:
-        """Every declared fact of a client."""
-        book = self.noun(FactBook)
-        return book.facts if book else {}
+    def facts(self) -> dict[str, Fact | None]:
+        """Every declared fact of a client; None for one whose declaration does not hold."""
+        return self._facts("facts")
 
     @cached_property
-    def attributes(self) -> dict[str, Fact]:
-        """Every declared attribute of a written option."""
-        book = self.noun(FactBook)
-        return book.written if book else {}
+    def attributes(self) -> dict[str, Fact | None]:
+        """Every declared attribute of a written option; None for one whose declaration does not hold."""
+        return self._facts("written")
 
     @cached_property
     def names(self) -> Mapping[str, frozenset[str]]:
@@ -60,8 +59,7 @@ class Shelf:
             "station": self._ids(Station),
             "board": self._ids(BoardRules),
             "lesson": frozenset(self.lessons),
-            "fact": self._texts(FactBook, "facts/@"),
-            "attribute": self._texts(FactBook, "written/@"),
+            "fact": frozenset(self.facts),
             "source": self._texts(ReferenceBook, "sources/@"),
             "screening set": self._texts(ScreeningBook, "sets/@"),
             "objective": self._texts(CourseFile, "objectives/*/id"),
@@ -70,6 +68,10 @@ class Shelf:
             "contested point": self._texts(Card, "baseline/*/contested/point")
             | self._texts(Rule, "contested/point"),
         }
+
+    def _facts(self, part: str) -> dict[str, Fact | None]:
+        declared = (one for written in self.of(FactBook) for one in select(written.value, f"{part}/*"))
+        return {str(path[-1]): pour(Fact, data)[0] for path, data in declared}
 
     def _ids(self, model: type[Noun]) -> frozenset[str]:
         return frozenset(name for written in self.of(model) for name in (written.id, written.stem))

@@ -12,9 +12,9 @@ from builder.read.written import Entry, Written
 
 
 def sheet_faults(
-    entry: Entry, stations: Mapping[str, Station], codes: Collection[str]
+    entry: Entry, stations: Mapping[str, Station | None], codes: Collection[str]
 ) -> Iterator[Diagnostic]:
-    """Everything wrong with one sheet; `codes` are those of the roster."""
+    """Everything wrong with one sheet; `codes` are the roster's, a station with faults of its own is None."""
     yield from entry.found
     if not isinstance(entry.noun, StationSheet):
         return
@@ -25,10 +25,10 @@ def sheet_faults(
     elif tidy(sheet.code) not in codes:
         message = f"Nobody in the roster has the code {quoted(sheet.code)}."
         yield written.fault("code_unknown", ("code",), (message, "Compare it with roster.csv."))
-    if (station := stations.get(sheet.station)) is None:
+    if sheet.station not in stations:
         words = f"There is no station {quoted(sheet.station)}.", suggest(sheet.station, stations)
         yield written.fault("station_unknown", ("station",), words)
-    else:
+    elif (station := stations[sheet.station]) is not None:
         yield from _wrong_marks(written, sheet, station)
 
 

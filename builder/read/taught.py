@@ -72,8 +72,9 @@ def _attendance(folder: Path, before: str) -> Sheet:
 
 
 def _of_sheets(sheets: Iterable[Entry], course: Course, codes: Collection[str]) -> Iterator[Diagnostic]:
+    stations = {**dict.fromkeys(course.file.requirements.stations), **course.stations}
     for sheet in sheets:
-        yield from sheet_faults(sheet, course.stations, codes)
+        yield from sheet_faults(sheet, stations, codes)
 
 
 def _sound(sheets: Iterable[Entry], found: Iterable[Diagnostic]) -> tuple[StationSheet, ...]:

@@ -20,7 +20,7 @@ _HOW = "Write `fact: value`, a list of values, a range, or `all:`, `any:`, `not:
 class Scope:
     """What a condition may ask about; `closed` says of other known names why they cannot be asked here."""
 
-    known: Mapping[str, Fact]
+    known: Mapping[str, Fact | None]
     closed: Mapping[str, str] = field(default_factory=dict)
     what: str = "fact"
 

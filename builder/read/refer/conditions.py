@@ -14,8 +14,6 @@ from builder.read.written import Written
 
 def wrong_conditions(shelf: Shelf) -> Iterator[Diagnostic]:
     """Every fault in every condition, and in every mapping of names to what they must be."""
-    if not shelf.facts:
-        return
     for asked in CONDITIONS:
         for written in shelf.of(asked.model):
             scope = asked.scope(shelf, written.value)

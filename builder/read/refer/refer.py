@@ -31,7 +31,8 @@ _HOLD_CONDITIONS = ("when", "does_not_apply", "applies", "limits", "needs")
 
 def refer(shelf: Shelf) -> list[Diagnostic]:
     """Every fault of every file: its own, and those that only show beside the others."""
-    found = [fault for agreement in AGREEMENTS for fault in agreement(shelf)]
+    unread = {fault.place for entry in shelf.entries for fault in entry.written.found}
+    found = [fault for agree in AGREEMENTS for fault in agree(shelf) if fault.place not in unread]
     by_file: dict[str, list[Diagnostic]] = {}
     for fault in found:
         by_file.setdefault(fault.place.file, []).append(fault)

@@ -13,7 +13,8 @@ from builder.model.tables import PhaseBook, SeverityBook
 from builder.read.refer.condition import Scope
 from builder.read.shelf import Shelf
 
-_URGENCY = Fact(
+_URGENCY = "session_urgency"
+_URGENCIES = Fact(
     kind="scale", label="Urgency", group="history", worse_when="higher", values=("none", *URGENCIES)
 )
 
@@ -47,15 +48,17 @@ def _without(shelf: Shelf, later: Iterable[str]) -> Scope:
 
 
 def _rule(shelf: Shelf, rule: object) -> Scope:
-    if isinstance(rule, dict) and "session" in rule:
-        return Scope(
-            shelf.facts, _options(shelf, "A rule about the session cannot ask how an option is written.")
-        )
-    return _everything(shelf, rule)
+    if not isinstance(rule, dict) or "session" not in rule:
+        return _everything(shelf, rule)
+    closed = _options(shelf, "A rule about the session cannot ask how an option is written.")
+    return Scope(
+        shelf.facts,
+        {**closed, _URGENCY: "The session's urgency comes from this, so it cannot be asked here."},
+    )
 
 
 def _everything(shelf: Shelf, _: object) -> Scope:
-    return Scope({**shelf.facts, **_written(shelf.attributes), "session_urgency": _URGENCY})
+    return Scope({**shelf.facts, **_written(shelf.attributes), _URGENCY: _URGENCIES})
 
 
 def attributes(shelf: Shelf, _: object) -> Scope:
@@ -63,12 +66,12 @@ def attributes(shelf: Shelf, _: object) -> Scope:
     return Scope(shelf.attributes, what="attribute")
 
 
-def _written(known: Mapping[str, Fact]) -> dict[str, Fact]:
+def _written(known: Mapping[str, Fact | None]) -> dict[str, Fact | None]:
     return {f"written.{name}": fact for name, fact in known.items()}
 
 
 def _options(shelf: Shelf, why: str) -> dict[str, str]:
-    return dict.fromkeys((*_written(shelf.attributes), "session_urgency"), why)
+    return dict.fromkeys((*_written(shelf.attributes), _URGENCY), why)
 
 
 CONDITIONS = (

@@ -46,12 +46,18 @@ RECORDED = (
 FROM_CASE = {"injury": "injury", "tissue/region": "region", "tissue/haematoma": "haematoma"}
 WORKED_OUT = frozenset(
     {"injury", "tissue", "region", "haematoma", "age", "consent", "hours", "hours_since_first", "reinjured"}
-    | {"phase", "severity", "signs_behind"}
+    | {"phase", "severity", "signs_behind", "session_urgency"}
 )
 
 
-def misfit(name: str, fact: Fact, value: object) -> Told | None:
+def misfit(name: str, fact: Fact | None, value: object) -> Told | None:
     """What is wrong with a value of a fact, if anything."""
+    if fact is None:
+        return None
+    if value is None or isinstance(value, list | dict):
+        return Told(
+            "fact_value", f"`{name}` needs one value, not {quoted(value)}.", "Write one word or number."
+        )
     if fact.kind == "number":
         return _number_misfit(name, fact, value)
     if isinstance(value, str) and value in fact.words_of_values:
@@ -90,7 +96,7 @@ def wrong_values(shelf: Shelf) -> Iterator[Diagnostic]:
 
 
 def _wrong_in(
-    written: Written, path: Path, values: object, known: Mapping[str, Fact], what: str
+    written: Written, path: Path, values: object, known: Mapping[str, Fact | None], what: str
 ) -> Iterator[Diagnostic]:
     for name, value in values.items() if isinstance(values, dict) else ():
         at = (*path, name)
@@ -106,7 +112,9 @@ def _wrong_in(
             yield from _wrong_value(written, at, name, known[name], value)
 
 
-def _wrong_value(written: Written, path: Path, name: str, fact: Fact, value: object) -> Iterator[Diagnostic]:
+def _wrong_value(
+    written: Written, path: Path, name: str, fact: Fact | None, value: object
+) -> Iterator[Diagnostic]:
     rungs = enumerate(value) if isinstance(value, list) and path[:1] == ("ladder",) else None
     for at, one in [((*path, step), rung) for step, rung in rungs] if rungs else [(path, value)]:
         if told := misfit(name, fact, one):
@@ -114,7 +122,7 @@ def _wrong_value(written: Written, path: Path, name: str, fact: Fact, value: obj
 
 
 def _wrong_basic(
-    written: Written, pattern: str, name: str, facts: Mapping[str, Fact]
+    written: Written, pattern: str, name: str, facts: Mapping[str, Fact | None]
 ) -> Iterator[Diagnostic]:
     for path, value in select(written.value, pattern):
         if name in facts and value is not None and (told := misfit(name, facts[name], value)):
