@@ -13,12 +13,12 @@ from builder.check.leak.withheld import (
     of_authors,
     of_content,
     of_keys,
+    pool_cases,
     said_on_purpose,
     shown_in_papers,
-    tested_cases,
 )
 from builder.diagnostic import Diagnostic
-from builder.model.key import KeyRing
+from builder.model.key import KeyAnswer, KeyRing
 from builder.model.library import Course
 from builder.place import Place
 
@@ -31,9 +31,9 @@ class _Search:
     """Everything withheld by one course, ready to be looked for in file after file."""
 
     def __init__(self, rings: Sequence[KeyRing], course: Course) -> None:
-        cases = tested_cases(course)
+        cases = pool_cases(course)
         aside = said_on_purpose(course)
-        paper = "".join(one.wording for one in shown_in_papers(cases))
+        paper = b"".join(one.wording for one in shown_in_papers(cases))
         self.never = Lookout([*of_keys(rings), *of_authors(cases)], aside + paper)
         self.elsewhere = Lookout(shown_in_papers(cases), aside)
         self.in_tests = Lookout(of_content(course), frame_words(course) + paper)
@@ -55,25 +55,25 @@ class _Search:
         if asked and searching:
             yield _leak(file, "A test can be searched here.", OURS, asked[0].question)
         if asked:
-            yield from self._in_test(file)
+            yield from self._in_test(file, asked)
 
-    def _in_test(self, file: Published) -> Iterator[Diagnostic]:
+    def _in_test(self, file: Published, asked: list[KeyAnswer]) -> Iterator[Diagnostic]:
         yield from self._texts(file, self.in_tests)
         if "<!--" in file.text:
             yield _leak(file, "A page of a test holds a comment.", OURS, "<!--")
-        for answer, how in marked(file.text, self.answers):
+        for answer, how in marked(file.text, asked):
             yield _leak(file, f"Question {answer.question} gives itself away: {how}.", OURS, answer.question)
 
     def _texts(self, file: Published, lookout: Lookout) -> Iterator[Diagnostic]:
-        for one in lookout.among(file.pairs):
-            if file.says(one.wording):
-                remedy = THEIRS.format(case=one.case) if one.case and "key" not in one.what else OURS
-                yield _leak(file, f"It says {one.what}: {_short(one.text)}", remedy, one.text)
+        for one in lookout.in_file(file):
+            remedy = THEIRS.format(case=one.case) if one.case and "key" not in one.what else OURS
+            yield _leak(file, f"It says {one.what}: {_short(one.text)}", remedy, one.text)
 
     def _names(self, file: Published) -> Iterator[Diagnostic]:
         steps = {step.partition(".")[0].replace("-", "_") for step in file.name.split("/")}
         for case, pattern in self.names.items():
-            found = pattern.search(file.text)
+            named = case in file.text or case.replace("_", "-") in file.text
+            found = pattern.search(file.text) if named else None
             if found is not None or case in steps:
                 message = f"It names the tested case `{case}`."
                 yield _leak(file, message, THEIRS.format(case=case), found[0] if found else "")

@@ -65,7 +65,7 @@ def card(name: str, /, **changed: object) -> Card:
     row = {
         "phase": ["acute", "none"],
         "answer": "ok",
-        "why": "Because.",
+        "why": "Because it helps.",
         "source": ["ryan"],
         "strength": "study",
     }

@@ -9,15 +9,15 @@ import html
 import re
 from dataclasses import dataclass
 from functools import cached_property
-from itertools import pairwise
 
-_WORD = re.compile(r"\w+")
+_PUNCTUATION = bytes(byte for byte in range(128) if not (chr(byte).isalnum() or byte == ord("_")))
+_APART = bytes.maketrans(_PUNCTUATION, b" " * len(_PUNCTUATION))
 _ESCAPE = re.compile(r"\\u([0-9a-fA-F]{4})|\\x([0-9a-fA-F]{2})|\\([nrtbf/\"'\\])")
 _INLINE = re.compile(
     r"</?(?:a|b|i|em|strong|span|mark|code|sub|sup|u|small|wbr)(?:\s[^<>]*)?/?>", re.IGNORECASE
 )
 _TAG = re.compile(r"<[^<>]*>")
-_PACKED = re.compile(r"[A-Za-z0-9+/]{32,}={0,2}")
+_PACKED = re.compile(r"(?<![A-Za-z0-9+/])[A-Za-z0-9+/]{32,}={0,2}")
 
 
 @dataclass(frozen=True)
@@ -28,22 +28,20 @@ class Published:
     text: str
 
     @cached_property
-    def told(self) -> tuple[str, str]:
-        """Its words, once with what stands in tags and once without tags, each between single spaces."""
-        plain = _unescaped(self.text)
+    def told(self) -> tuple[bytes, ...]:
+        """Its words, once with what stands in tags and once without tags."""
+        plain = _ESCAPE.sub(_meant, self.text) if "\\" in self.text else self.text
+        if "<" not in plain:
+            return (words(html.unescape(plain)),)
         bare = _TAG.sub(" ", _INLINE.sub("", plain))
         return words(html.unescape(plain)), words(html.unescape(bare))
 
     @cached_property
-    def pairs(self) -> set[tuple[str, str]]:
-        """Every two words that follow each other."""
-        found: set[tuple[str, str]] = set()
-        for told in self.told:
-            each = told.split()
-            found.update(pairwise(each))
-        return found
+    def vocabulary(self) -> set[bytes]:
+        """Every word it says."""
+        return {word for told in self.told for word in told.split()}
 
-    def says(self, wording: str) -> bool:
+    def says(self, wording: bytes) -> bool:
         """Whether it says these words one after another, whatever stands between them but words."""
         return any(wording in told for told in self.told)
 
@@ -56,17 +54,13 @@ class Published:
 def published(name: str, data: bytes) -> Published:
     """A file of the site; a packed one is unpacked, what is encoded in it stands decoded at its end."""
     unpacked = gzip.decompress(data) if name.endswith(".gz") else data
-    text = unpacked.decode("utf-8", errors="ignore")
+    text = unpacked.decode("utf-8", errors="replace").replace("\ufffd", " ")
     return Published(name, "\n".join([text, *_decoded(text)]))
 
 
-def words(text: str) -> str:
+def words(text: str) -> bytes:
     """The words of a text in small letters, each between single spaces."""
-    return f" {' '.join(_WORD.findall(text.casefold()))} "
-
-
-def _unescaped(text: str) -> str:
-    return _ESCAPE.sub(_meant, text)
+    return b" ".join((b"", *text.replace("\xa0", " ").lower().encode("utf-8").translate(_APART).split(), b""))
 
 
 def _meant(match: re.Match[str]) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
-from builder.check.leak.reading import words
+from builder.check.leak.reading import Published, words
 from builder.model.case import Case
 from builder.model.key import KeyRing
 from builder.model.library import Course
@@ -24,29 +24,29 @@ class Withheld:
     case: str = ""
 
     @cached_property
-    def wording(self) -> str:
+    def wording(self) -> bytes:
         """Its words, to look for."""
         return words(self.text)
 
 
 class Lookout:
-    """Withheld texts, found quickly by their first two words."""
+    """Withheld texts, found quickly by the longest word of each."""
 
-    def __init__(self, withheld: Iterable[Withheld], said_on_purpose: str) -> None:
+    def __init__(self, withheld: Iterable[Withheld], said_on_purpose: bytes) -> None:
         """Leave out what is too short to be told from chance, and what the course says on purpose."""
-        self.by_start: dict[tuple[str, str], list[Withheld]] = defaultdict(list)
+        self.by_word: dict[bytes, list[Withheld]] = defaultdict(list)
         for one in dict.fromkeys(withheld):
-            start = one.wording.split()[:LEAST_WORDS]
-            if len(start) == LEAST_WORDS and one.wording not in said_on_purpose:
-                self.by_start[start[0], start[1]].append(one)
+            each = one.wording.split()
+            if len(each) >= LEAST_WORDS and one.wording not in said_on_purpose:
+                self.by_word[max(each, key=len)].append(one)
 
-    def among(self, pairs: set[tuple[str, str]]) -> Iterator[Withheld]:
-        """Those that may stand in a text with these pairs of words."""
-        for start in self.by_start.keys() & pairs:
-            yield from self.by_start[start]
+    def in_file(self, file: Published) -> Iterator[Withheld]:
+        """Those that a file says."""
+        for word in self.by_word.keys() & file.vocabulary:
+            yield from (one for one in self.by_word[word] if file.says(one.wording))
 
 
-def tested_cases(course: Course) -> list[Case]:
+def pool_cases(course: Course) -> list[Case]:
     """Every case in the pool of a test."""
     names = dict.fromkeys(name for test in course.file.tests for name in test.cases)
     return [course.cases[name] for name in names if name in course.cases]
@@ -89,9 +89,9 @@ def of_content(course: Course) -> Iterator[Withheld]:
     yield from (Withheld(rule.why, "the reason of a rule") for rule in course.content.rules.values())
 
 
-def said_on_purpose(course: Course) -> str:
+def said_on_purpose(course: Course) -> bytes:
     """The words of everything a course publishes apart from tested cases."""
-    tested = {case.id for case in tested_cases(course)}
+    tested = {case.id for case in pool_cases(course)}
     content = course.content
     nouns = [course.file, course.site, content.facts, content.screening, content.phases, content.references]
     nouns += [*content.cards.values(), *content.rules.values()]
@@ -99,10 +99,10 @@ def said_on_purpose(course: Course) -> str:
     texts = [noun.model_dump_json() for noun in nouns]
     texts += [*course.lessons.values(), *content.words.values()]
     texts += [f"{station.title}\n{station.participant}" for station in course.stations.values()]
-    return "".join(words(text) for text in texts)
+    return b"".join(words(text) for text in texts)
 
 
-def frame_words(course: Course) -> str:
+def frame_words(course: Course) -> bytes:
     """The words that stand on every page, tests included."""
     texts = [course.file.model_dump_json(), course.site.model_dump_json(), *course.content.words.values()]
-    return "".join(words(text) for text in texts)
+    return b"".join(words(text) for text in texts)
