@@ -49,9 +49,8 @@ def _open(path: Path) -> Handed:
     if path.is_symlink() or not path.is_file():
         return Handed(name, fault="This is no plain file.", remedy="Put the answer sheets themselves here.")
     if path.suffix.lower() != KIND:
-        return Handed(
-            name, fault=f"Files that end in `{path.suffix}` are not taken.", remedy=f"Hand in `{KIND}`."
-        )
+        ending = f"that end in `{path.suffix}`" if path.suffix else "without a suffix"
+        return Handed(name, fault=f"Files {ending} are not taken.", remedy=f"Hand in the `{KIND}` file.")
     try:
         return Handed(name, read_bytes(path, LARGEST))
     except Fault as fault:

@@ -216,7 +216,7 @@ def answers(version: str = "A", questions: int = 10, wrong: int = 0) -> dict[str
     }
 
 
-def sheet_bytes(code: str, given: Mapping[str, Value], **changed: object) -> bytes:
+def sheet_bytes(code: str, given: Mapping[str, Value], /, **changed: object) -> bytes:
     """An answer sheet as the site hands it over, its checksum fitting unless one is given."""
     version = VERSIONS[ALPHABET.index(code[LENGTH - 1]) % len(VERSIONS)]
     plain: dict[str, object] = {
