@@ -19,7 +19,7 @@ def limit_text(node: Node, facts: Facts, say: Say) -> str:
             return say("or").join(_one(_bare(name), value, facts) for value in values)
         case Within(name, bounds):
             label = _label(_bare(name), facts)
-            parts = [say(f"bound_{bound}", value=_value(_bare(name), one, facts)) for bound, one in bounds]
+            parts = [_bound(label, bound, _value(_bare(name), one, facts), say) for bound, one in bounds]
             return f"{label} {say('and').join(parts)}"
         case Recorded(name):
             return say("must_be_written", label=_label(_bare(name), facts))
@@ -33,6 +33,12 @@ def limit_text(node: Node, facts: Facts, say: Say) -> str:
 
 def _bare(name: str) -> str:
     return name.removeprefix("written.")
+
+
+def _bound(label: str, bound: str, value: str, say: Say) -> str:
+    """A bound with its value; a label such as `pain at most` has said the bound itself."""
+    said = say(f"bound_{bound}", value=value)
+    return value if label.endswith(said.removesuffix(value).rstrip()) else said
 
 
 def _label(name: str, facts: Facts) -> str:

@@ -26,8 +26,14 @@ def case_page(made: Maker, case: PracticeCase) -> SitePage:
         reviewed=all(asked.reviewed for visit in case.visits for asked in visit.questions),
         case=case,
         timed={visit.id: _timed(visit) for visit in case.visits},
+        when={visit.id: _when(case, visit) for visit in case.visits},
         timeline=timeline,
     )
+
+
+def _when(case: PracticeCase, visit: PracticeVisit) -> str:
+    """What the scene says of client and time, without what the case has said already."""
+    return visit.scene.client.removeprefix(case.subtitle).removeprefix(" · ")
 
 
 def _timed(visit: PracticeVisit) -> str:

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from builder.model.paper import PaperOption
 from builder.model.practice import Feedback, Mark, PracticeQuestion
 
 
 @dataclass(frozen=True)
 class ToldRow:
-    """One answer with its reason, and the options (id, title) it is said of."""
+    """One answer with its reason, and the options it is said of."""
 
     mark: Mark
     word: str
@@ -17,21 +18,26 @@ class ToldRow:
     rests_on: str
     contested: str
     right: bool
-    options: tuple[tuple[str, str], ...]
+    options: tuple[PaperOption, ...]
 
 
 def told_rows(asked: PracticeQuestion) -> list[ToldRow]:
     """The rows of a question, what is right first; grounds that only repeat the row before are left out."""
-    titles = {option.id: option.title for option in asked.question.options}
+    shown = {option.id: option for option in asked.question.options}
     alike: dict[tuple[object, ...], list[Feedback]] = {}
     for said in sorted(asked.feedback, key=lambda one: one.option not in asked.right):
         sign = (said.mark, said.word, said.reason, said.rests_on, said.contested, said.option in asked.right)
         alike.setdefault(sign, []).append(said)
-    rows = [_row(some, titles, right=some[0].option in asked.right) for some in alike.values()]
+    rows = [_row(some, shown, right=some[0].option in asked.right) for some in alike.values()]
     return [_lighter(row, before) for row, before in zip(rows, [None, *rows], strict=False)]
 
 
-def _row(some: list[Feedback], titles: dict[str, str], *, right: bool) -> ToldRow:
+def changes_of(asked: PracticeQuestion) -> list[str]:
+    """What would change an answer, over all options, each once."""
+    return list(dict.fromkeys(text for one in asked.feedback for text in one.would_change))
+
+
+def _row(some: list[Feedback], shown: dict[str, PaperOption], *, right: bool) -> ToldRow:
     first = some[0]
     return ToldRow(
         mark=first.mark,
@@ -40,7 +46,7 @@ def _row(some: list[Feedback], titles: dict[str, str], *, right: bool) -> ToldRo
         rests_on=first.rests_on,
         contested=first.contested,
         right=right and first.mark not in ("right", "refer"),
-        options=tuple((one.option, titles[one.option]) for one in some),
+        options=tuple(shown[one.option] for one in some),
     )
 
 

@@ -9,7 +9,7 @@ from builder.fault import Fault
 from builder.model.fact import Fact
 
 Say = Callable[..., str]
-IN_HOURS, IN_DAYS = 48, 21 * 24
+IN_HOURS, IN_DAYS = 72, 60 * 24
 
 
 def speaker(words: Mapping[str, str]) -> Say:
@@ -38,7 +38,7 @@ def chip(name: str, fact: Fact | None, value: str | Decimal) -> str:
 
 
 def span(hours: Decimal, say: Say) -> str:
-    """Hours as a span of time: hours up to two days, days up to three weeks, then weeks."""
+    """Hours as a span of time: hours up to three days, days up to sixty, then weeks."""
     if hours <= IN_HOURS:
         return say("span_hours", n=plain(hours))
     if hours <= IN_DAYS:

@@ -1,4 +1,4 @@
-/* A practice case unfolds: one question after another, one visit after another. */
+/* A practice case unfolds: one question after another, one visit after another; a visit that is over folds. */
 (function () {
   "use strict";
   var visits = Array.from(document.querySelectorAll(".visit"));
@@ -29,6 +29,7 @@
     problem.textContent = "";
     var told = step.querySelector(".reveal");
     step.querySelector("fieldset").disabled = true;
+    step.querySelectorAll(".option, .hint").forEach(function (part) { part.hidden = true; });
     step.querySelector(".decide").hidden = true;
     told.hidden = false;
     told.open = true;
@@ -36,8 +37,8 @@
     mark(step);
     var steps = stepsOf(visit), following = steps[steps.indexOf(step) + 1];
     if (following) following.hidden = false; else ended(visit);
-    told.querySelector("[tabindex]").focus({ preventScroll: true });
-    told.scrollIntoView({ block: "nearest" });
+    told.querySelector(".told").focus({ preventScroll: true });
+    step.scrollIntoView({ block: "start" });
   }
   function enter(visit, focus) {
     visit.hidden = false;
@@ -56,7 +57,17 @@
       step.addEventListener("submit", decide.bind(null, visit, step));
     });
     var on = visit.querySelector(".on");
-    if (on) on.addEventListener("click", function () { on.hidden = true; enter(visits[place + 1], true); });
+    var back = visit.querySelector(".back"), day = visit.querySelector(".day");
+    if (on) on.addEventListener("click", function () {
+      on.hidden = day.hidden = true;
+      back.hidden = false;
+      enter(visits[place + 1], true);
+    });
+    back.addEventListener("click", function () {
+      back.hidden = true;
+      day.hidden = false;
+      visit.querySelector("h2").focus();
+    });
   }
   visits.forEach(prepare);
   again.querySelector("button").addEventListener("click", function () {

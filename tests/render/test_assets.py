@@ -1,0 +1,42 @@
+"""The look and the scripts that a site ships."""
+
+import gzip
+import re
+
+from builder.render.assets import LOOK, SCRIPTS, assets, frame
+
+ALL = assets({}, SCRIPTS)
+
+
+def test_own_style_and_script_stay_light() -> None:
+    """All of it together is under 40 kB compressed."""
+    assert sum(len(gzip.compress(data)) for data in ALL.values()) < 40_000
+
+
+def test_nothing_names_an_outside_address() -> None:
+    """No style, script or template reaches for another machine."""
+    texts = [*(data.decode("utf-8") for data in ALL.values()), *frame().values()]
+    addresses = {match for text in texts for match in re.findall(r"https?://[^\s\"']+", text)}
+    assert addresses == {"http://www.w3.org/2000/svg"}
+
+
+def test_scripts_are_classic() -> None:
+    """No module and nothing fetched: pages must work from a folder."""
+    for address in SCRIPTS:
+        text = ALL[address].decode("utf-8")
+        assert (
+            re.search(r"^\s*(import|export)\s|\bfetch\(|XMLHttpRequest|new Worker", text, re.MULTILINE)
+            is None
+        )
+
+
+def test_every_file_of_the_look_is_used() -> None:
+    """A style sheet or script that lies in the folder is shipped."""
+    shipped = b"".join(ALL.values())
+    parts = [path for path in (*LOOK.glob("js/*.js"), *LOOK.glob("css/*.css")) if path.stem != "instructor"]
+    assert [path.name for path in parts if path.read_bytes() not in shipped] == []
+
+
+def test_the_frame_is_keyed_by_template_name() -> None:
+    """The names are those the site generator looks for."""
+    assert {"main.html", "bar.html", "foot.html", "partials/javascripts/base.html"} <= frame().keys()
