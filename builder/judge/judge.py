@@ -34,7 +34,13 @@ class Judge:
         self.severities = SeverityJudge(content.severity, self.space)
         self.phases = PhaseJudge(content.phases, self.space)
         self.sessions = SessionJudge(rules, self.space)
-        self.options = OptionJudge(content.cards, rules, self.space)
+        derived = {
+            "severity": self.severities.waits_for,
+            "phase": self.phases.waits_for,
+            "signs_behind": self.phases.waits_for,
+            "session_urgency": self.sessions.waits_for,
+        }
+        self.options = OptionJudge(content.cards, rules, self.space, derived)
         self.derived_from = frozenset(_derived_from(content))
 
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:

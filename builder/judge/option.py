@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from builder.judge.frame import Frame
@@ -14,6 +14,8 @@ from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
 from builder.model.condition import Node, atoms
 from builder.model.judgement import Asked, Fired, OptionJudgement
 from builder.model.rule import OptionEffect, Rule
+
+Waits = Callable[[list[int]], list[str]]
 
 
 @dataclass(frozen=True)
@@ -43,6 +45,11 @@ class Tally:
         if truth is Truth.TRUE:
             self.sure = max(self.sure, rank)
 
+    def take(self, other: Tally, sure: int) -> None:
+        """Count all of another tally, of which `sure` is as bad as it surely is here."""
+        self.sure, self.worst = max(self.sure, sure), max(self.worst, other.worst)
+        self.changes += [words for words in other.changes if words not in self.changes]
+
 
 def groups_of(card: Card) -> set[str]:
     """Every group by which rules may address a card."""
@@ -59,9 +66,14 @@ def groups_of(card: Card) -> set[str]:
 class OptionJudge:
     """All cards with the effects that bear on each, ready to judge."""
 
-    def __init__(self, cards: Mapping[str, Card], rules: list[Rule], space: Space) -> None:
-        """Compile every effect once, and find the cards each bears on."""
-        self.cards, self.space = cards, space
+    def __init__(
+        self, cards: Mapping[str, Card], rules: list[Rule], space: Space, derived: Mapping[str, Waits]
+    ) -> None:
+        """Compile every effect once, and find the cards each bears on.
+
+        `derived` names what is worked out, each with what it waits for where it is not sure.
+        """
+        self.cards, self.space, self.derived = cards, space, derived
         self.limits = {
             id(row): _compiled_limits(row.limits, space) for one in cards.values() for row in one.baseline
         }
@@ -77,20 +89,36 @@ class OptionJudge:
 
     def judge(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> OptionJudgement:
         """The answers for one option in a visit, with everything that bears on them."""
+        tally = self._tally(frame, card, site, written)
+        serves = all(aim in card.serves for aim in frame.aims)
+        return OptionJudgement(
+            card=card.id,
+            site=site,
+            written=dict(written),
+            answer=ANSWERS[tally.sure],
+            at_worst=ANSWERS[tally.worst],
+            serves_aim=serves,
+            right=tally.worst == 0 and serves,
+            ask=self._asked(tally.waiting, list(frame.state)),
+            rules=tuple(sorted(tally.fired, key=lambda one: (one.truth != "fires", -_rank(one.effect)))),
+            change="; ".join(tally.changes) or None,
+        )
+
+    def answers(
+        self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]
+    ) -> tuple[Answer, Answer]:
+        """Only the two answers: as it surely is, and at worst."""
+        tally = self._tally(frame, card, site, written)
+        return ANSWERS[tally.sure], ANSWERS[tally.worst]
+
+    def _tally(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> Tally:
         state = self._with_written(frame, site, written)
         tally = Tally()
         self._baseline(tally, frame.phase.possible, card, site, state)
         for one in self.bearing[card.id]:
             if not one.effect.sites or site in one.effect.sites:
                 self._rule(tally, one, state)
-        return self._judgement(tally, frame, card, site, dict(written))
-
-    def answers(
-        self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]
-    ) -> tuple[Answer, Answer]:
-        """Only the two answers: as it surely is, and at worst."""
-        judged = self.judge(frame, card, site, written)
-        return judged.answer, judged.at_worst
+        return tally
 
     def _with_written(self, frame: Frame, site: Site, written: Mapping[str, Value]) -> list[int]:
         state = list(frame.state)
@@ -102,74 +130,61 @@ class OptionJudge:
     def _baseline(
         self, tally: Tally, phases: tuple[Phase, ...], card: Card, site: Site, state: list[int]
     ) -> None:
-        cells = [card.cell(phase, site) for phase in phases]
-        rows = {id(row): row for row in cells}
-        sure_ranks = []
-        for row in rows.values():
-            here = Tally()
-            truth = Truth.TRUE if len(rows) == 1 else Truth.OPEN
-            here.add(row.answer, Truth.TRUE)
-            for node, test in self.limits[id(row)] if row.answer == "ok" else ():
-                self._limit(here, node, test(state), Truth.TRUE)
+        rows = {id(row): row for row in (card.cell(phase, site) for phase in phases)}
+        found = [(row, self._row(row, state)) for row in rows.values()]
+        sure = min(here.sure for _, here in found)
+        for row, here in found:
             if here.worst or len(rows) == 1:
-                tally.fired.append(
-                    _fired_cell(card, row, truth, ANSWERS[here.worst], "; ".join(here.changes) or None)
-                )
-            tally.changes += here.changes
-            tally.worst = max(tally.worst, here.worst)
-            for name, ids in here.waiting.items():
-                tally.waiting.setdefault(name, []).extend(ids)
-            sure_ranks.append(here.sure)
-        tally.sure = max(tally.sure, min(sure_ranks))
+                fires = len(rows) == 1 and here.sure == here.worst
+                tally.fired.append(_fired_cell(card, row, here, fires=fires))
+            tally.take(here, sure)
+        if sure < tally.worst and len(rows) > 1:
+            tally.waiting.setdefault("phase", []).append(f"baseline.{card.id}")
 
-    def _limit(self, tally: Tally, node: Node, met: Truth, when: Truth) -> str | None:
+    def _row(self, row: CellRow, state: list[int]) -> Tally:
+        here = Tally()
+        here.add(row.answer, Truth.TRUE)
+        for node, test in self.limits[id(row)] if row.answer == "ok" else ():
+            self._limit(here, node, test(state), Truth.TRUE)
+        return here
+
+    def _limit(self, tally: Tally, node: Node, met: Truth, when: Truth) -> None:
         if met is Truth.TRUE:
-            return None
+            return
         tally.add("change", Truth.TRUE if met is Truth.FALSE and when is Truth.TRUE else Truth.OPEN)
-        words = limit_words(node, self.space)
-        if words not in tally.changes:
-            tally.changes.append(words)
-        return words
+        tally.changes.append(limit_words(node, self.space))
 
     def _rule(self, tally: Tally, one: Bearing, state: list[int]) -> None:
         when = one.when(state)
         if when is Truth.FALSE:
             return
+        here = Tally()
         if one.effect.answer is not None:
-            tally.add(one.effect.answer, when)
-            tally.fired.append(fired_rule(one.rule, when, one.effect.answer))
-            self._wait(tally, one, when, state)
+            here.add(one.effect.answer, when)
+        for node, test in one.needs:
+            self._limit(here, node, test(state), when)
+        if not here.worst:
             return
-        asked_for = [self._limit(tally, node, test(state), when) for node, test in one.needs]
-        if changes := [words for words in asked_for if words]:
-            tally.fired.append(fired_rule(one.rule, when, "change", "; ".join(changes)))
-            self._wait(tally, one, when, state)
-
-    def _wait(self, tally: Tally, one: Bearing, when: Truth, state: list[int]) -> None:
+        truth = Truth.TRUE if here.sure == here.worst else Truth.OPEN
+        tally.fired.append(fired_rule(one.rule, truth, ANSWERS[here.worst], "; ".join(here.changes) or None))
+        tally.take(here, here.sure)
         for name in open_facts(one.rule.when, self.space, state) if when is Truth.OPEN else ():
-            if not name.startswith("written."):
-                tally.waiting.setdefault(name, []).append(one.rule.id)
+            tally.waiting.setdefault(name, []).append(one.rule.id)
 
-    def _judgement(
-        self, tally: Tally, frame: Frame, card: Card, site: Site, written: dict[str, Value]
-    ) -> OptionJudgement:
-        serves = all(aim in card.serves for aim in frame.aims)
-        return OptionJudgement(
-            card=card.id,
-            site=site,
-            written=written,
-            answer=ANSWERS[tally.sure],
-            at_worst=ANSWERS[tally.worst],
-            serves_aim=serves,
-            right=tally.worst == 0 and serves,
-            ask=self._asked(tally.waiting),
-            rules=tuple(sorted(tally.fired, key=lambda one: (one.truth != "fires", -_rank(one.effect)))),
-            change="; ".join(tally.changes) or None,
-        )
+    def _asked(self, waiting: dict[str, list[str]], state: list[int]) -> tuple[Asked, ...]:
+        found: dict[str, list[str]] = {}
+        for name, rules in waiting.items():
+            for fact in self._to_ask(name, state):
+                found.setdefault(fact, []).extend(rules)
+        return tuple(asked(self.space, fact, rules) for fact, rules in found.items())
 
-    def _asked(self, waiting: dict[str, list[str]]) -> tuple[Asked, ...]:
-        derived = ("phase", "severity", "signs_behind", "session_urgency")
-        return tuple(asked(self.space, name, ids) for name, ids in waiting.items() if name not in derived)
+    def _to_ask(self, name: str, state: list[int]) -> Iterator[str]:
+        """The facts a client can be asked for: what is derived waits for others, what is written for none."""
+        if name in self.derived:
+            for other in self.derived[name](state):
+                yield from self._to_ask(other, state)
+        elif not name.startswith("written."):
+            yield name
 
 
 def _names(card: Card, effects: list[Bearing]) -> frozenset[str]:
@@ -193,16 +208,16 @@ def _compiled_limits(limits: dict[str, Node], space: Space) -> tuple[tuple[Node,
     return tuple((node, compiled(node, space)) for node in limits.values())
 
 
-def _fired_cell(card: Card, row: CellRow, truth: Truth, effect: Answer, change: str | None) -> Fired:
+def _fired_cell(card: Card, row: CellRow, here: Tally, *, fires: bool) -> Fired:
     return Fired(
         id=f"baseline.{card.id}",
         title=card.name,
-        truth="fires" if truth is Truth.TRUE else "open",
-        effect=effect,
+        truth="fires" if fires else "open",
+        effect=ANSWERS[here.worst],
         why=row.why,
         strength=row.strength,
         source=row.source,
         contested=row.contested,
         reviewed=card.reviewed is not None,
-        change=change,
+        change="; ".join(here.changes) or None,
     )

@@ -6,7 +6,7 @@ from decimal import Decimal
 from itertools import product
 
 from builder.judge.space import Space
-from builder.judge.truth import Truth, compiled
+from builder.judge.truth import Truth, compiled, open_facts
 from builder.model.card import PHASES, Phase
 from builder.model.judgement import PhaseJudgement, Reason
 from builder.model.tables import Clock, PhaseBook, Sign
@@ -47,6 +47,14 @@ class PhaseJudge:
         ordered = tuple(phase for phase in PHASES if phase in possible)
         following, left = self._next(state, ordered, hours)
         return PhaseJudgement(ordered, tuple(reasons), following, left), behind
+
+    def waits_for(self, state: list[int]) -> list[str]:
+        """What a phase waits for: its clock, every open sign, and whether phases apply."""
+        clock = [name for name in ("tissue", "severity", "hours") if len(self._values(state, name)) > 1]
+        by_clock, _ = self._by_clock(state)
+        signs = [sign for sign, test in self.signs if test(state) is Truth.OPEN and _matters(sign, by_clock)]
+        conditions = [self.book.does_not_apply, *(sign.when for sign in signs)]
+        return [*clock, *(name for node in conditions for name in open_facts(node, self.space, state))]
 
     def _by_clock(self, state: list[int]) -> tuple[set[Phase], list[Reason]]:
         tissues, severities, hours = (self._values(state, name) for name in ("tissue", "severity", "hours"))

@@ -34,6 +34,11 @@ class SessionJudge:
         answer = "refer" if sure else "ask_first" if ask else "go_on"
         return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
 
+    def waits_for(self, state: list[int]) -> list[str]:
+        """What the urgency waits for: every open fact of a rule that may fire."""
+        maybe = [rule for rule, test in self.rules if test(state) is Truth.OPEN]
+        return [name for rule in maybe for name in open_facts(rule.when, self.space, state)]
+
     def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
         waiting: dict[str, list[str]] = {}
         for rule in maybe:

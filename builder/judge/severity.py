@@ -5,7 +5,7 @@ from __future__ import annotations
 from decimal import Decimal
 
 from builder.judge.space import Space, Value, holds
-from builder.judge.truth import Truth, compiled
+from builder.judge.truth import Truth, compiled, open_facts
 from builder.model.condition import Among, Within
 from builder.model.judgement import Reason, SeverityJudgement
 from builder.model.tables import SEVERITIES, Severity, SeverityBook, SeverityTable
@@ -32,6 +32,16 @@ class SeverityJudge:
                 may_apply.append(self._by_table(name, table, state, declared, earlier))
         return _any_of([_as_declared(declared), *may_apply]) if may_apply else _as_declared(declared)
 
+    def waits_for(self, state: list[int]) -> list[str]:
+        """What a grade waits for: the measure of a table that may apply, or where it applies."""
+        waiting: list[str] = []
+        for name, table in self.book.tables.items():
+            if self.applies[name](state) is not Truth.FALSE:
+                waiting += open_facts(table.applies, self.space, state)
+                measure = table.measure if self._in_time(table, state) else table.recalled or table.measure
+                waiting += [measure] if self._single(state, measure) is None else []
+        return waiting
+
     def _by_table(
         self,
         name: str,
@@ -55,10 +65,11 @@ class SeverityJudge:
         return SeverityJudgement(worse, name, False, (Reason(text, (table.measure, "hours"), table.source),))
 
     def _in_window(self, table: SeverityTable, state: list[int]) -> Severity | None:
+        return self._grade(table, self._single(state, table.measure)) if self._in_time(table, state) else None
+
+    def _in_time(self, table: SeverityTable, state: list[int]) -> bool:
         hours = self._single(state, "hours")
-        if not isinstance(hours, Decimal) or not table.not_before <= hours <= table.not_after:
-            return None
-        return self._grade(table, self._single(state, table.measure))
+        return isinstance(hours, Decimal) and table.not_before <= hours <= table.not_after
 
     def _recalled(self, table: SeverityTable, state: list[int]) -> Severity | None:
         # What was measured after the first injury says nothing of a second one.

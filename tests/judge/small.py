@@ -199,13 +199,12 @@ def content(
 
 
 def case(*visits: dict[str, Any], **more: object) -> Case:
-    """A bruised thigh with these visits; what a visit leaves out is unremarkable."""
+    """A bruised thigh with these visits; what is left out is unremarkable, a finding of None unseen."""
     whole = {
         "id": "day", "title": "A day", "since_injury": "18 h", "consent": "yes", "screen": {"set": "short"},
         "phase": "acute", "chosen": [{"card": "protect"}],
     }  # fmt: skip
-    findings = {"swelling": "none", "knee_flexion": 72}
-    full = [{**whole, **visit, "findings": {**findings, **visit.get("findings", {})}} for visit in visits]
+    full = [{**whole, **visit, "findings": _seen(visit.get("findings", {}))} for visit in visits]
     return Case.model_validate(
         {
             "format": 1, "id": "bruise", "title": "A bruise", "objectives": ["one"],
@@ -214,3 +213,8 @@ def case(*visits: dict[str, Any], **more: object) -> Case:
             "visits": full, **more,
         }
     )  # fmt: skip
+
+
+def _seen(findings: dict[str, Any]) -> dict[str, Any]:
+    known = {"swelling": "none", "knee_flexion": 72, **findings}
+    return {name: value for name, value in known.items() if value is not None}
