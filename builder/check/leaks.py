@@ -23,6 +23,7 @@ from builder.model.library import Course
 from builder.place import Place
 
 SHORT = 60
+_TOKEN = re.compile(r"[a-z0-9]+")
 OURS = "This is a fault of the program, not of the course: publish nothing, and report it."
 THEIRS = "Take the case `{case}` out of the pool of the test, or out of what shows it, and build again."
 
@@ -39,7 +40,7 @@ class _Search:
         self.in_tests = Lookout(of_content(course), frame_words(course) + paper)
         self.key_editions = [ring.key_edition for ring in rings]
         self.answers = [answer for ring in rings for key in ring.keys for answer in key.answers]
-        self.questions = {answer.question for answer in self.answers}
+        self.options = {option for answer in self.answers for option in answer.options}
         self.names = {case.id: _address(case.id) for case in cases if case.id not in _own_names(course)}
 
     def in_file(self, file: Published) -> Iterator[Diagnostic]:
@@ -70,13 +71,14 @@ class _Search:
             yield _leak(file, f"It says {one.what}: {_short(one.text)}", remedy, one.text)
 
     def _names(self, file: Published) -> Iterator[Diagnostic]:
-        steps = {step.partition(".")[0].replace("-", "_") for step in file.name.split("/")}
         for case, pattern in self.names.items():
             named = case in file.text or case.replace("_", "-") in file.text
             found = pattern.search(file.text) if named else None
-            if found is not None or case in steps:
+            if found is not None or _is_named(file.name, case):
                 message = f"It names the tested case `{case}`."
                 yield _leak(file, message, THEIRS.format(case=case), found[0] if found else "")
+        if self.options & set(_TOKEN.findall(file.name)):
+            yield _leak(file, "It is named after an option of a test.", OURS, "")
 
 
 def find_leaks(files: Mapping[str, bytes], rings: Sequence[KeyRing], course: Course) -> list[Diagnostic]:
@@ -91,6 +93,12 @@ def _own_names(course: Course) -> set[str]:
     tests = {test.id for test in course.file.tests}
     practice = {one.id for one in course.file.practice}
     return lessons | tests | practice | set(course.content.cards) | set(course.stations)
+
+
+def _is_named(file: str, case: str) -> bool:
+    """Whether a file or folder bears a case's id; a single word must be all of its name."""
+    steps = [step.partition(".")[0].replace("-", "_") for step in file.split("/")]
+    return case in steps or ("_" in case and any(f"_{case}_" in f"_{step}_" for step in steps))
 
 
 def _address(case: str) -> re.Pattern[str]:

@@ -41,6 +41,8 @@ def test_a_clean_site_is_let_through() -> None:
         ("index.html", '<div id="wire-walker">'),
         ("cases/wire-walker.html", "<html></html>"),
         ("media/wire_walker.svg", "<svg/>"),
+        ("media/board-of-wire-walker-2.svg", "<svg/>"),
+        (f"media/{RIGHT}.svg", "<svg/>"),
         ("lessons/first.html", "<p>Everyday it hurts beta 1 times.</p>"),
         ("search/search_index.js", '{"text": "A pole hit wire_walker"}'),
         ("search/search_index.js", json.dumps({"id": ANSWER.question})),
@@ -59,6 +61,11 @@ def test_a_packed_leak_is_found() -> None:
     """A packed address book names a tested case as an open one does."""
     packed = gzip.compress(b"<loc>cases/beta.html</loc>")
     assert leaks(site() | {"sitemap.xml.gz": packed})
+
+
+def test_a_single_word_in_a_file_name_is_no_id() -> None:
+    """A case called `beta` does not forbid a picture called `beta-waves`."""
+    assert leaks(site() | {"media/beta-waves.svg": b"<svg/>"}) == []
 
 
 def test_every_place_is_reported() -> None:

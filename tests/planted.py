@@ -1,0 +1,163 @@
+"""Two worlds that differ only in what is right, and leaks of every kind planted into them on purpose."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import pytest
+
+from builder.assess import papers, practice
+from builder.assess.question import Choice, Question
+from builder.check.leak.withheld import pool_cases
+from builder.doors.site import build_site
+from builder.flow.opened import Opened
+from builder.model.key import KeyRing
+from builder.model.library import Course
+from builder.model.site import SitePage, SitePlan
+from builder.render.student import student_site
+
+SECRET = bytes(range(32))
+Turn = Callable[[Question], Question]
+Files = dict[str, bytes]
+
+
+@dataclass(frozen=True)
+class Plant:
+    """One leak: done to the pool, to the plan of the site, or to the course."""
+
+    name: str
+    pool: Turn = lambda question: question
+    plan: Callable[[SitePlan, Sequence[KeyRing]], SitePlan] = lambda plan, _: plan
+    course: Callable[[Course], Course] = lambda course: course
+    searched: bool = False
+
+
+NOTHING = Plant("nothing")
+
+
+def as_judged(question: Question) -> Question:
+    """The world as it is."""
+    return question
+
+
+def turned(question: Question) -> Question:
+    """The world in which the next option is right, for other reasons; what is shown is the same."""
+    places = range(len(question.shown.options))
+    right = sorted((place + 1) % len(places) for place in question.judged.right)
+    said = [replace(question.judged.said[place - 1], reason=f"Turned {place}.") for place in places]
+    return Question(question.shown, replace(question.judged, right=tuple(right), said=tuple(said)))
+
+
+def turn_judgements(patch: pytest.MonkeyPatch, course: Course, turn: Turn) -> None:
+    """Have everything that is made of tested cases judged otherwise, wherever it is made."""
+    tested = {case.id for case in pool_cases(course)}
+    for module in (papers, practice):
+        plain = module.questions_of
+
+        def judged_anew(*given: object, plain: Callable[..., object] = plain, **how: object) -> object:
+            visits = plain(*given, **how)
+            return tuple(
+                tuple(turn(one) if one.shown.case in tested else one for one in visit)
+                for visit in visits  # type: ignore[attr-defined]
+            )
+
+        patch.setattr(module, "questions_of", judged_anew)
+
+
+def site_of(opened: Opened, target: Path, turn: Turn, plant: Plant = NOTHING) -> tuple[Files, list[KeyRing]]:
+    """The finished student site of a world, with what was planted, and its keys."""
+    assert opened.course is not None
+    course = plant.course(opened.course)
+    with pytest.MonkeyPatch.context() as patch:
+        turn_judgements(patch, course, turn)
+        plain = papers.pool_of
+        patch.setattr(papers, "pool_of", lambda *given: tuple(plant.pool(one) for one in plain(*given)))
+        made = papers.papers_and_keys(course, opened.judged, SECRET)
+        shown = practice.practice_cases(course, opened.judged)
+    rings = [ring for _, ring in made]
+    plan = student_site(course, shown, tuple(published for published, _ in made))
+    build_site(plant.plan(plan, rings), target)
+    return files_in(target), rings
+
+
+def files_in(folder: Path) -> Files:
+    """Every file of a folder by its address."""
+    return {
+        path.relative_to(folder).as_posix(): path.read_bytes()
+        for path in sorted(folder.rglob("*"))
+        if path.is_file()
+    }
+
+
+def differing(one: Files, other: Files) -> list[str]:
+    """The files that are not the same byte for byte in both."""
+    return sorted(name for name in one.keys() | other.keys() if one.get(name) != other.get(name))
+
+
+def _in_the_id(question: Question) -> Question:
+    shown = replace(question.shown, part=f"{question.shown.part}{question.judged.right}")
+    return replace(question, shown=shown)
+
+
+def _in_the_order(question: Question) -> Question:
+    places = sorted(range(len(question.shown.options)), key=lambda place: place not in question.judged.right)
+    options = tuple(question.shown.options[place] for place in places)
+    said = tuple(question.judged.said[place] for place in places)
+    right = tuple(range(len(question.judged.right)))
+    return Question(
+        replace(question.shown, options=options, in_order=True),
+        replace(question.judged, right=right, said=said),
+    )
+
+
+def _in_the_shape(question: Question) -> Question:
+    options = tuple(
+        Choice(one.title, (*one.chips, "with care")) if place in question.judged.right else one
+        for place, one in enumerate(question.shown.options)
+    )
+    return replace(question, shown=replace(question.shown, options=options))
+
+
+def _in_the_search(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
+    answers = rings[0].keys[0].answers
+    body = " ".join(f"<p>{one.question} {reason}</p>" for one in answers for reason in one.reasons.values())
+    notes = SitePage(address="notes.md", title="Notes", body=body)
+    return plan.model_copy(update={"pages": (*plan.pages, notes)})
+
+
+def _in_a_file_name(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
+    answer = rings[0].keys[0].answers[0]
+    return plan.model_copy(
+        update={"assets": plan.assets | {f"media/{answer.case}-{answer.right[0]}.svg": b"<svg/>"}}
+    )
+
+
+def _in_a_comment(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
+    right = [option for key in rings[0].keys for answer in key.answers for option in answer.right]
+    pages = tuple(
+        page.model_copy(update={"body": f"{page.body}<!-- {' '.join(right)} -->"})
+        if right[0] in page.body
+        else page
+        for page in plan.pages
+    )
+    return plan.model_copy(update={"pages": pages})
+
+
+def _in_practice(course: Course) -> Course:
+    tested = course.file.tests[0].cases[0]
+    first, *others = course.file.practice
+    both = first.model_copy(update={"cases": (*first.cases, tested)})
+    return replace(course, file=course.file.model_copy(update={"practice": (both, *others)}))
+
+
+PLANTS = (
+    Plant("id", pool=_in_the_id),
+    Plant("order", pool=_in_the_order),
+    Plant("option shape", pool=_in_the_shape),
+    Plant("search index", plan=_in_the_search, searched=True),
+    Plant("file name", plan=_in_a_file_name, searched=True),
+    Plant("comment", plan=_in_a_comment, searched=True),
+    Plant("practice", course=_in_practice, searched=True),
+)
