@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 from builder.diagnostic import Diagnostic
 from builder.doors.shape import TRUTH, Misfit, keys_at
 from builder.model.noun import Noun
-from builder.place import Path, Places
+from builder.place import Path, Place, Places
 from builder.read.misfit_words import Words, words_for
 from builder.read.nearest import suggest
 
@@ -18,26 +18,26 @@ def in_plain_words(model: type[Noun], misfits: Sequence[Misfit], places: Places)
     """A Diagnostic for every misfit; those of one value that may be of several types are one."""
     said: set[tuple[Path, str]] = set()
     for misfit in misfits:
-        path, words, at_key = _told(model, misfit, places)
+        path, words, place = _told(model, misfit, places)
         about = (path, "" if _is_choice(misfit, path) or misfit.sort == TRUTH else words.check)
         if about in said or (path, "") in said:
             continue
         said.add(about)
-        place = places.of_key(path) if at_key else places.of(path)
         yield Diagnostic(words.check, "error", place, words.message, words.remedy, path)
 
 
-def _told(model: type[Noun], misfit: Misfit, places: Places) -> tuple[Path, Words, bool]:
-    """The path in the file, the words, and whether the key is meant rather than the value."""
+def _told(model: type[Noun], misfit: Misfit, places: Places) -> tuple[Path, Words, Place]:
+    """The path in the file, the words, and the place of the value or, where that is meant, of its key."""
     known = places.within(misfit.path)
     if misfit.sort == "missing":
         parent = places.within(misfit.path[:-1])
-        return (*parent, misfit.path[-1]), _missing(str(misfit.path[-1]), parent), True
+        key = str(misfit.path[-1])
+        return (*parent, key), _missing(key, parent), places.of_key(parent)
     if misfit.sort == "extra_forbidden":
-        return known, _unknown(model, known), True
+        return known, _unknown(model, known), places.of_key(known)
+    words = words_for(misfit, _name(known), choice=_is_choice(misfit, known))
     at_key = bool(misfit.path) and misfit.path[-1] == _KEY
-    choice = _is_choice(misfit, known)
-    return known, words_for(misfit, _name(known), choice=choice), at_key
+    return known, words, places.of_key(known) if at_key else places.of(known)
 
 
 def _is_choice(misfit: Misfit, known: Path) -> bool:
