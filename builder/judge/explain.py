@@ -19,6 +19,7 @@ from builder.model.judgement import (
     VisitJudgement,
 )
 from builder.model.library import Content
+from builder.model.tables import Severity
 
 ANSWER_WORDS = {
     "ok": "OK as written",
@@ -31,16 +32,16 @@ SESSION_WORDS = {"go_on": "Go on", "ask_first": "Ask first", "refer": "Stop and 
 
 def as_json(case: Case, judged: tuple[VisitJudgement, ...]) -> dict[str, Any]:
     """The whole judgement of one case as plain data, fixed in shape."""
-    visits = [_visit(visit, one) for visit, one in zip(case.visits, judged, strict=True)]
+    visits = [_visit(case, visit, one) for visit, one in zip(case.visits, judged, strict=True)]
     return {"format": "caseloom/explain/1", "case": case.id, "visits": visits}
 
 
-def _visit(visit: Visit, judged: VisitJudgement) -> dict[str, Any]:
+def _visit(case: Case, visit: Visit, judged: VisitJudgement) -> dict[str, Any]:
     options = [("chosen", one) for one in judged.chosen] + [("wrong", one) for one in judged.wrong]
     return {
         "id": visit.id,
         "phase": _phase(visit, judged.phase),
-        "severity": _severity(visit, judged.severity),
+        "severity": _severity(visit.severity or case.severity, judged.severity),
         "session": _session(judged.session),
         "options": [_option(f"o{i}", offered, one) for i, (offered, one) in enumerate(options, start=1)],
         "cards": {name: _option(name, None, one) for name, one in judged.cards.items()},
@@ -59,9 +60,9 @@ def _phase(visit: Visit, phase: PhaseJudgement) -> dict[str, Any]:
     }
 
 
-def _severity(visit: Visit, severity: SeverityJudgement) -> dict[str, Any]:
+def _severity(declared: Severity | None, severity: SeverityJudgement) -> dict[str, Any]:
     return {
-        "declared": visit.severity,
+        "declared": declared,
         "possible": list(severity.possible),
         "table": severity.table,
         "gradable": severity.gradable,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from builder.model.card import Aim
-from builder.model.judgement import PhaseJudgement, SessionJudgement, SeverityJudgement
+from builder.model.judgement import PhaseJudgement, Reason, SessionJudgement, SeverityJudgement
 
 
 @dataclass(frozen=True)
@@ -21,7 +21,6 @@ class Frame:
     def shown(self) -> Frame:
         """The frame with the phase as it is shown: none where the session ends all hands-on work."""
         if self.session.answer == "refer" and self.session.urgency in ("emergency", "same_day"):
-            return replace(
-                self, phase=replace(self.phase, possible=("none",), next_phase=None, next_in_hours=None)
-            )
+            reason = Reason("Stop and refer today: the healing phase does not count.")
+            return replace(self, phase=PhaseJudgement(("none",), (reason,)))
         return self
