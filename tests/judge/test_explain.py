@@ -19,7 +19,7 @@ BRUISE = case(
     {
         "severity": "moderate",
         "screen": {"set": "none"},
-        "findings": {"fever": "no"},
+        "findings": {"cool_head": "yes"},
         "chosen": [{"card": "cold", "written": {"minutes": 20, "barrier": "yes"}}],
         "wrong": [{"card": "stroke", "site": "proximal"}, {"card": "stroke"}],
     },
