@@ -109,7 +109,7 @@ def _configured(plan: SitePlan, scratch: Path, target: Path) -> MkDocsConfig:
 
 
 def _settings(plan: SitePlan, target: Path) -> dict[str, Any]:
-    theme: dict[str, Any] = {"name": "material", "language": plan.language, "font": False}
+    theme: dict[str, Any] = {"name": "material", "language": "en", "font": False}
     return {
         "site_name": plan.name,
         "site_url": "",
@@ -123,6 +123,7 @@ def _settings(plan: SitePlan, target: Path) -> dict[str, Any]:
         "nav": [_listed(section.title, section.pages) for section in plan.sections],
         "extra": {
             "generator": False,
+            "language": plan.language,
             "footer": plan.footer.splitlines(),
             "words": plan.words,
             "search": plan.search,

@@ -24,16 +24,16 @@ class Maker:
     say: Say
     fill: Fill
 
-    def page(
-        self, at: str, title: str, template: str, *, reviewed: bool = False, **values: object
-    ) -> SitePage:
-        """A page from a template in `look/pages`; what is no field of a page is a value for the template."""
+    def page(self, at: str, title: str, template: str, **values: object) -> SitePage:
+        """A page from a template in `look/pages`, given by keywords.
+
+        Fields of a page are its own, `reviewed` says that a clinician has looked, all else is for the template.
+        """
         fields = {name: values.pop(name) for name in ("kind", "where", "scripts", "search") if name in values}
+        reviewed = bool(values.pop("reviewed", False))
         given = values | {"course": self.course, "to": self.links(at)}
         body = self.fill(f"pages/{template}.html", given) + self.unreviewed(reviewed=reviewed)
-        return SitePage.model_validate(
-            {"address": at, "title": title, "body": body, "where": title, **fields}
-        )
+        return SitePage.model_validate({"address": at, "title": title, "body": body, "where": title, **fields})
 
     def links(self, at: str) -> Callable[[str], str]:
         """A function that gives the relative link from the page `at` to another."""

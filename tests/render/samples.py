@@ -258,7 +258,7 @@ def sample_test() -> dict[str, Any]:
     return {
         "id": "final",
         "title": "Final test",
-        "cases": ["hidden"],
+        "cases": ["hidden_case"],
         "plan": plan,
         "seed": "s",
         "pass_mark": "75 %",

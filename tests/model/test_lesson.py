@@ -1,0 +1,53 @@
+"""The short tags of a lesson."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from builder.model.lesson import KINDS, LessonTag, lesson_parts, lesson_tags
+
+
+@pytest.mark.parametrize(
+    ("line", "tag"),
+    [
+        ("[card friction]", ("card", "friction")),
+        ("[case wire_hamstring]  ", ("case", "wire_hamstring")),
+        ("[stroke glide]", ("stroke", "glide")),
+        ("[test final]", ("test", "final")),
+        ("[flags]", ("flags", "")),
+        ("[phases]", ("phases", "")),
+    ],
+)
+def test_a_tag_stands_on_its_own_line(line: str, tag: tuple[str, str]) -> None:
+    """Each kind is read with the id it names."""
+    assert [(one.kind, one.name) for one in lesson_tags(f"Words.\n\n{line}\n\nMore.")] == [tag]
+
+
+@pytest.mark.parametrize(
+    "line", ["see [card friction]", "[card friction](x.md)", "[card Friction]", "[film x]", " [flags]"]
+)
+def test_other_brackets_are_left_alone(line: str) -> None:
+    """What is inside a sentence, a link or unknown stays Markdown."""
+    assert lesson_tags(line) == []
+
+
+def test_a_tag_knows_its_line() -> None:
+    """Lines are counted from 1."""
+    assert [one.line for one in lesson_tags("a\n[flags]\nb\n[phases]")] == [2, 4]
+
+
+@given(st.lists(st.sampled_from(["words", "", "[flags]", "[card friction]", "[broken"]), max_size=8))
+def test_nothing_is_lost_but_the_tags(lines: list[str]) -> None:
+    """The parts, tags written out again, are the lesson."""
+    text = "\n".join(lines)
+    written = [part if isinstance(part, str) else _written(part) for part in lesson_parts(text)]
+    assert "".join(written) == text
+
+
+def _written(tag: LessonTag) -> str:
+    return f"[{tag.kind} {tag.name}]" if tag.name else f"[{tag.kind}]"
+
+
+def test_the_kinds_are_those_that_are_read() -> None:
+    """No kind is declared that the pattern does not know."""
+    assert [lesson_tags(f"[{kind} x]")[0].kind for kind in KINDS] == list(KINDS)

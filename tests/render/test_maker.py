@@ -1,0 +1,57 @@
+"""The maker binds templates, words and links, and every site wears the same frame."""
+
+from builder.model.site import SiteSection
+from builder.render.maker import all_reviewed, maker, site_plan
+from tests.render.sample_cases import practice_case
+from tests.render.samples import content, course
+
+REVIEWED = {"who": "A. Clinician", "licence": "PT 1", "date": "2026-01-01"}
+
+
+def test_a_page_says_that_nobody_reviewed_it() -> None:
+    """The line stands until a clinician has looked."""
+    made = maker(course())
+    asked = {"case": practice_case(), "timed": {"v1": "", "v2": ""}, "when": {"v1": "", "v2": ""}}
+    plain = made.page("cases/x.md", "X", "case", timeline=str, **asked)
+    looked = made.page("cases/x.md", "X", "case", reviewed=True, timeline=str, **asked)
+    assert course().site.unreviewed in plain.body
+    assert course().site.unreviewed not in looked.body
+
+
+def test_a_page_knows_its_place() -> None:
+    """Without other words the bar says the page's title; links are made from where the page lies."""
+    made = maker(course())
+    page = made.page("cards/x.md", "Cards", "cards", groups=(), kind="cards", search=False)
+    assert (page.where, page.kind, page.search) == ("Cards", "cards", False)
+    assert made.links("cards/x.md")("index.md") == "../index.html"
+
+
+def test_a_course_is_reviewed_when_all_of_it_is() -> None:
+    """One card or rule that nobody looked at is enough to say so."""
+    whole = content()
+    looked = {"cards": whole.cards, "rules": whole.rules}
+    for name, nouns in looked.items():
+        assert nouns, name
+    cards = {
+        key: card.model_validate(card.model_dump() | {"reviewed": REVIEWED})
+        for key, card in whole.cards.items()
+    }
+    rules = {
+        key: rule.model_validate(rule.model_dump() | {"reviewed": REVIEWED})
+        for key, rule in whole.rules.items()
+    }
+    sample = course()
+    object.__setattr__(sample.content, "cards", cards)
+    assert not all_reviewed(sample)
+    object.__setattr__(sample.content, "rules", rules)
+    assert all_reviewed(sample)
+
+
+def test_a_plan_carries_caution_and_contact() -> None:
+    """Every page ends with the caution and with where to ask; empty sections fall away."""
+    made = maker(course())
+    sections = (SiteSection(title="Full", pages=("index.md",)), SiteSection(title="Empty", pages=()))
+    plan = site_plan(made, (), sections, "red-flags.md")
+    assert plan.footer.splitlines() == [course().site.caution, "Questions: desk@lanternfall.example"]
+    assert [section.title for section in plan.sections] == ["Full"]
+    assert plan.flags == "red-flags.md"
