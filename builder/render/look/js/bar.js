@@ -23,7 +23,7 @@
     if (event.relatedTarget && !menu.contains(event.relatedTarget)) shut(false);
   });
   /* A table that must scroll sideways can be reached by keyboard. */
-  document.querySelectorAll(".page table:not(.grid)").forEach(function (table) {
+  document.querySelectorAll(".page table:not(.scroller *)").forEach(function (table) {
     var frame = document.createElement("div");
     frame.className = "scroller";
     table.parentNode.insertBefore(frame, table);
