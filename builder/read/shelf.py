@@ -22,6 +22,15 @@ from builder.read.written import Entry, Written
 N = TypeVar("N", bound=Noun)
 
 GIVEN_GROUPS = ("hands_on", "techniques", "all")
+_NAMED_IN: dict[str, tuple[type[Noun], ...]] = {
+    "fact": (FactBook,),
+    "source": (ReferenceBook,),
+    "screening set": (ScreeningBook,),
+    "objective": (CourseFile,),
+    "test": (CourseFile,),
+    "group": (Card,),
+    "contested point": (Card, Rule),
+}
 
 
 @dataclass(frozen=True)
@@ -39,6 +48,15 @@ class Shelf:
         """The noun of the only file of its type, if it makes one."""
         found = (entry.noun for entry in self.entries if entry.model is model)
         return next((noun for noun in found if isinstance(noun, model)), None)
+
+    @cached_property
+    def unsure(self) -> frozenset[type[Noun]]:
+        """The sorts of file of which some could not be read to the end: what they name is not known."""
+        return frozenset(entry.model for entry in self.entries if not entry.written.whole)
+
+    def knows(self, what: str, name: str) -> bool:
+        """Whether something of this sort has this name, or may have it in a file that could not be read."""
+        return name in self.names[what] or not self.unsure.isdisjoint(_NAMED_IN.get(what, ()))
 
     @cached_property
     def facts(self) -> dict[str, Fact | None]:

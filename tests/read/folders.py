@@ -1,6 +1,7 @@
 """The small sound course of the reading tests, with files put in its place."""
 
 import shutil
+from collections.abc import Mapping
 from pathlib import Path
 
 from builder.check.show import as_text
@@ -13,7 +14,7 @@ BROKEN = Path(__file__).parents[1] / "broken"
 BASE = BROKEN / "base"
 
 
-def put(root: Path, files: dict[str, str | bytes] | None = None, *, over: Path | None = None) -> Path:
+def put(root: Path, files: Mapping[str, str | bytes] | None = None, *, over: Path | None = None) -> Path:
     """Copy the sound course to `root`, lay the files of another folder over it, then some by name."""
     shutil.copytree(BASE, root, dirs_exist_ok=True)
     if over is not None:

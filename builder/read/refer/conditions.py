@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from builder.diagnostic import Diagnostic
+from builder.model.fact import FactBook
 from builder.read.refer.condition import Fault, atom_faults, condition_faults
 from builder.read.refer.scopes import CONDITIONS, LIMITS
 from builder.read.select import select
@@ -14,6 +15,8 @@ from builder.read.written import Written
 
 def wrong_conditions(shelf: Shelf) -> Iterator[Diagnostic]:
     """Every fault in every condition, and in every mapping of names to what they must be."""
+    if FactBook in shelf.unsure:
+        return
     for asked in CONDITIONS:
         for written in shelf.of(asked.model):
             scope = asked.scope(shelf, written.value)

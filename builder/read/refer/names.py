@@ -70,7 +70,7 @@ def unknown_names(shelf: Shelf) -> Iterator[Diagnostic]:
     for reference in REFERENCES:
         for written in shelf.of(reference.model):
             for path, name in select(written.value, reference.pattern):
-                if isinstance(name, str) and _bare(reference, name) not in shelf.names[reference.what]:
+                if isinstance(name, str) and not shelf.knows(reference.what, _bare(reference, name)):
                     yield _unknown(shelf, reference, written, path, name)
 
 

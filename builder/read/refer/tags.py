@@ -22,7 +22,7 @@ def wrong_tags(shelf: Shelf) -> Iterator[Diagnostic]:
         text = str(lesson.value)
         tags = {tag.line: tag for tag in lesson_tags(text)}
         for tag in tags.values():
-            if (what := NAMED.get(tag.kind)) and tag.name not in shelf.names[what]:
+            if (what := NAMED.get(tag.kind)) and not shelf.knows(what, tag.name):
                 message = f"There is no {what} {quoted(tag.name)}."
                 remedy = suggest(tag.name, shelf.names[what])
                 yield Diagnostic(f"{what}_unknown", "error", _line(lesson, tag.line), message, remedy)

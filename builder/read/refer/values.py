@@ -9,7 +9,7 @@ from typing import NamedTuple
 from builder.diagnostic import Diagnostic
 from builder.model.card import Card
 from builder.model.case import Case
-from builder.model.fact import Fact
+from builder.model.fact import Fact, FactBook
 from builder.model.noun import Noun
 from builder.place import Path
 from builder.read.nearest import quoted, suggest
@@ -83,6 +83,8 @@ def _number_misfit(name: str, fact: Fact, value: object) -> Told | None:
 
 def wrong_values(shelf: Shelf) -> Iterator[Diagnostic]:
     """Every recorded name that is not declared, and every value that its fact cannot have."""
+    if FactBook in shelf.unsure:
+        return
     for recorded in RECORDED:
         known = shelf.attributes if recorded.attributes else shelf.facts
         for written in shelf.of(recorded.model):
