@@ -16,9 +16,14 @@ FILE = "course.yml"
 
 
 def shortfalls(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[Diagnostic]:
-    """Rows of plans that a version cannot fill, and pools so narrow that a case is asked about twice."""
+    """Rows of plans that a version cannot fill, and pools so narrow that a case is asked about twice.
+
+    A test with a case that could not be read is passed over: what is wrong with the case comes first.
+    """
     found: list[Diagnostic] = []
     for number, test in enumerate(course.file.tests):
+        if not course.cases.keys() >= set(test.cases):
+            continue
         versions = versions_of(course, test, [one.shown for one in pool_of(course, test, judged)])
         found += _rows_not_met(course, number, test, versions)
         found += _cases_asked_twice(course, number, versions)

@@ -49,7 +49,7 @@ WRITTEN: dict[str, dict[str, Any]] = {
         "values": ["on", "remote"],
         "words": {"on": "on the injury"},
     },
-    "minutes": {"kind": "number", "label": "Time", "unit": "min"},
+    "minutes": {"kind": "number", "label": "Time", "unit": "min", "worse_when": "higher"},
     "barrier": {"kind": "yes_no", "label": "Cloth", "words": {"yes": "cloth between"}},
     "urgency": {"kind": "scale", "label": "How soon", "values": ["days", "emergency"]},
 }
@@ -82,55 +82,47 @@ def card(name: str, /, **changed: object) -> Card:
     return Card.model_validate(plain | changed)
 
 
+CLOCK = {"tissue": "muscle", "acute_until": 72, "early_repair_until": 240, "late_repair_until": 504}
+PHASES = {
+    "format": 1,
+    "does_not_apply": {"injury": "contusion"},
+    "clocks": [{**CLOCK, "severity": one, "source": ["ryan"]} for one in ("mild", "moderate", "severe")],
+    "signs": [],
+    "aims": {"acute": "limit", "early_repair": "clear", "late_repair": "restore", "remodelling": "restore"},
+    "aim_words": {
+        "limit": "limit it",
+        "clear": "clear it",
+        "ask": "ask",
+        "refer": "refer",
+        "restore": "mend",
+    },
+    "phase_words": {
+        "acute": "acute",
+        "early_repair": "early",
+        "late_repair": "late",
+        "remodelling": "last",
+        "none": "does not apply",
+    },
+    "source": ["ryan"],
+}
+GRADES = {"format": 1, "words": {"mild": "mild", "moderate": "middling", "severe": "bad"}, "tables": {}}
+SCREENING = {"lower": {"name": "Lower limb", "date": "2026-11-01", "covers": ["tingling"]}}
+SOURCES = {
+    "ryan": {"cite": "Ryan JB et al. Am J 1991", "year": 1991},
+    "habit": {"cite": "Common practice, no source"},
+}
+
+
 def content() -> Content:
     """Four cards, a handful of facts, one clock."""
-    clock = {"tissue": "muscle", "acute_until": 72, "early_repair_until": 240, "late_repair_until": 504}
-    phases = {
-        "format": 1,
-        "does_not_apply": {"injury": "contusion"},
-        "clocks": [{**clock, "severity": one, "source": ["ryan"]} for one in ("mild", "moderate", "severe")],
-        "signs": [],
-        "aims": {
-            "acute": "limit",
-            "early_repair": "clear",
-            "late_repair": "restore",
-            "remodelling": "restore",
-        },
-        "aim_words": {
-            "limit": "limit it",
-            "clear": "clear it",
-            "ask": "ask",
-            "refer": "refer",
-            "restore": "mend",
-        },
-        "phase_words": {
-            "acute": "acute",
-            "early_repair": "early",
-            "late_repair": "late",
-            "remodelling": "last",
-            "none": "does not apply",
-        },
-        "source": ["ryan"],
-    }
-    cards = [
-        card("cold"),
-        card("rub"),
-        card("wrap"),
-        card("refer", kind="action", hands_on=False, serves=["refer"]),
-    ]
-    screening = {"lower": {"name": "Lower limb", "date": "2026-11-01", "covers": ["tingling"]}}
-    sources = {
-        "ryan": {"cite": "Ryan JB et al. Am J 1991", "year": 1991},
-        "habit": {"cite": "Common practice, no source"},
-    }
+    refer = card("refer", kind="action", hands_on=False, serves=["refer"])
+    cards = (card("cold"), card("rub"), card("wrap"), refer)
     return Content(
         facts=FactBook.model_validate({"format": 1, "facts": facts_of(FACTS), "written": facts_of(WRITTEN)}),
-        screening=ScreeningBook.model_validate({"format": 1, "sets": screening}),
-        phases=PhaseBook.model_validate(phases),
-        severity=SeverityBook.model_validate(
-            {"format": 1, "words": {"mild": "mild", "moderate": "middling", "severe": "bad"}, "tables": {}}
-        ),
-        references=ReferenceBook.model_validate({"format": 1, "sources": sources}),
+        screening=ScreeningBook.model_validate({"format": 1, "sets": SCREENING}),
+        phases=PhaseBook.model_validate(PHASES),
+        severity=SeverityBook.model_validate(GRADES),
+        references=ReferenceBook.model_validate({"format": 1, "sources": SOURCES}),
         cards={one.id: one for one in cards},
         rules={},
         boards={},

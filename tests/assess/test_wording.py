@@ -1,11 +1,29 @@
 """How spans of time and citations read."""
 
+import re
 from decimal import Decimal
+from pathlib import Path
+from typing import get_args
 
 import pytest
 
+import builder.assess
+from builder.assess.kinds.session import ANSWERS
 from builder.assess.wording import citations, say, span
+from builder.model.noun import Strength
+from builder.model.practice import Mark
 from tests.assess.sample import content
+from tests.assess.words import WORDS
+
+SAID = re.compile(r"""say\(\s*(?:course\.)?content,\s*["'](\w+)["'](?: if \w+ else "(\w+)")?""")
+FAMILIES = {
+    "side": ("left", "right", "both", "middle"),
+    "consent": ("yes", "no", "unknown"),
+    "answer": ANSWERS,
+    "word": (*get_args(Mark), "aim", "open"),
+    "strength": get_args(Strength),
+}
+COUNTED = ("hour", "hours", "day", "days", "days_and_hours")
 
 
 @pytest.mark.parametrize(
@@ -47,3 +65,15 @@ def test_sources_are_cited_shortly_and_once() -> None:
 def test_an_unknown_source_stands_by_its_id() -> None:
     """A source that is not on the list is still named."""
     assert citations(content(), ("someone",)) == "someone"
+
+
+def test_every_word_that_is_said_is_there_and_every_one_there_is_said() -> None:
+    """The words of questions in the shipped file are exactly those the code asks for."""
+    code = "\n".join(
+        path.read_text(encoding="utf-8") for path in Path(builder.assess.__path__[0]).rglob("*.py")
+    )
+    said = {key for match in SAID.finditer(code) for key in match.groups() if key}
+    said |= {f"{family}_{member}" for family, members in FAMILIES.items() for member in members} | set(
+        COUNTED
+    )
+    assert {f"q_{key}" for key in said} == {key for key in WORDS if key.startswith("q_")}

@@ -22,18 +22,45 @@ def with_answers(**answers: Answer) -> DoseJudgement:
     return replace(DOSE, answers={Decimal(name[1:]): one for name, one in answers.items()})
 
 
-def test_the_written_dose_stands_among_doses_to_be_changed() -> None:
-    """Doses that would have to be changed are offered, others as right as the written one are not."""
+def test_the_most_that_is_accepted_is_right() -> None:
+    """Every dose of the ladder is offered, rising, so that the place of the right one tells nothing."""
     (question,) = asked(DOSE)
     titles = [one.title for one in question.shown.options]
-    assert sorted(titles) == ["10 min", "30 min", "45 min"]
+    assert titles == ["5 min", "10 min", "30 min", "45 min"]
+    assert [titles[place] for place in question.judged.right] == ["10 min"]
+
+
+def in_a_course_where(worse_when: str, dose: DoseJudgement) -> Question:
+    """The question where minutes are dangerous in this direction."""
+    made = material(doses=(dose,))
+    content = made.course.content
+    minutes = content.facts.written["minutes"].model_copy(update={"worse_when": worse_when})
+    facts = content.facts.model_copy(update={"written": {**content.facts.written, "minutes": minutes}})
+    course = replace(made.course, content=replace(content, facts=facts))
+    (question,) = questions(replace(made, course=course))
+    return question
+
+
+def test_where_less_is_dangerous_the_least_is_right() -> None:
+    """A pause is asked for from below."""
+    question = in_a_course_where("lower", with_answers(m5="change", m10="ok", m30="ok"))
+    titles = [one.title for one in question.shown.options]
+    assert [titles[place] for place in question.judged.right] == ["10 min"]
+    assert "the least" in question.shown.stem
+
+
+def test_where_both_ways_are_dangerous_the_written_dose_is_right() -> None:
+    """A pad can be too small and too large: other sizes that are accepted are not offered."""
+    question = in_a_course_where("both", DOSE)
+    titles = [one.title for one in question.shown.options]
+    assert titles == ["10 min", "30 min", "45 min"]
     assert [titles[place] for place in question.judged.right] == ["10 min"]
 
 
 def test_the_stem_names_the_technique_and_the_rest_of_it() -> None:
     """Everything but the dose in question stands as written."""
     (question,) = asked(DOSE)
-    assert question.shown.stem == "The cold, time: which do you choose?"
+    assert question.shown.stem == "The cold, time: which is the most that is still right here?"
     assert question.shown.hint == "Choose one. The rest stays as written: on the injury; cloth between."
 
 
@@ -46,12 +73,22 @@ def test_the_reasons_name_what_is_accepted() -> None:
     assert said["10 min"].reason == "Why rule_cold."
 
 
-def test_doses_rise_only_in_practice() -> None:
-    """In a test the place of a dose would tell, because the right one is often the least."""
+def test_doses_rise_in_practice_and_in_tests() -> None:
+    """Numbers stand in their order: the order is that of the ladder, whatever is right."""
     (tested,) = asked(DOSE)
     (practised,) = questions(replace(material(doses=(DOSE,)), alone=False))
-    assert [one.title for one in practised.shown.options] == ["10 min", "30 min", "45 min"]
-    assert (tested.shown.in_order, practised.shown.in_order) == (False, True)
+    assert tested.shown.options == practised.shown.options
+    assert tested.shown.in_order
+
+
+def test_less_than_the_limit_is_allowed_and_not_the_answer() -> None:
+    """A smaller dose is told to be allowed, with the limit beside it."""
+    (question,) = asked(DOSE)
+    assert (question.judged.said[0].mark, question.judged.said[0].word) == (
+        "ok",
+        "Allowed, but not the limit",
+    )
+    assert "10 min" in question.judged.said[0].reason
 
 
 def test_one_wrong_dose_is_too_few() -> None:
