@@ -1,0 +1,77 @@
+"""The instructor site: keys with the rules behind them, stations, coverage, rules, cards, sources."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from builder.fault import Fault
+from builder.model.judgement import VisitJudgement
+from builder.model.key import KeyRing
+from builder.model.library import Course
+from builder.model.paper import PublishedTest
+from builder.model.site import SitePage, SitePlan, SiteSection
+from builder.render import address
+from builder.render.instructor_address import CARDS, COVERAGE, RULES, SOURCES
+from builder.render.instructor_cards import cards_page
+from builder.render.instructor_case import case_page
+from builder.render.instructor_coverage import coverage_page
+from builder.render.instructor_key import key_pages
+from builder.render.instructor_mark import marked
+from builder.render.instructor_rules import rules_page
+from builder.render.instructor_sources import sources_page
+from builder.render.instructor_start import start_page
+from builder.render.instructor_station import station_pages
+from builder.render.maker import Maker, maker, site_plan
+from builder.render.student_flags import flags_page
+
+
+def instructor_site(
+    course: Course,
+    judged: dict[str, tuple[VisitJudgement, ...]],
+    published: tuple[PublishedTest, ...],
+    rings: tuple[KeyRing, ...],
+) -> SitePlan:
+    """The plan of the instructor site; it holds every key and is never published."""
+    made = maker(course)
+    tests = [(test, _ring_of(test, rings)) for test in published]
+    keys = [page for test, ring in tests for page in key_pages(made, test, ring)]
+    cases = [case_page(made, course.cases[name], visits) for name, visits in judged.items()]
+    stations = [page for station in course.stations.values() for page in station_pages(made, station)]
+    reference = [rules_page(made), cards_page(made), sources_page(made)]
+    pages = [
+        start_page(made, tests),
+        *keys,
+        *cases,
+        *stations,
+        coverage_page(made, rings),
+        *reference,
+        flags_page(made),
+    ]
+    return marked(made, site_plan(made, pages, _sections(made, keys, cases, stations), address.FLAGS))
+
+
+def _ring_of(test: PublishedTest, rings: Iterable[KeyRing]) -> KeyRing:
+    """The keys of exactly this edition of a test."""
+    ring = next((one for one in rings if (one.test, one.edition) == (test.test, test.edition)), None)
+    if ring is None:
+        raise Fault(f"There is no key for {test.test}, edition {test.edition}.", "Build the course again.")
+    return ring
+
+
+def _sections(
+    made: Maker, keys: list[SitePage], cases: list[SitePage], stations: list[SitePage]
+) -> list[SiteSection]:
+    say = made.say
+    return [
+        SiteSection(title=say("start"), pages=(address.START,)),
+        SiteSection(title=say("i_keys"), pages=_addresses(keys)),
+        SiteSection(title=say("i_cases"), pages=_addresses(cases)),
+        SiteSection(title=say("i_stations"), pages=_addresses(stations)),
+        SiteSection(title=say("i_coverage"), pages=(COVERAGE,)),
+        SiteSection(title=say("i_reference"), pages=(RULES, CARDS, SOURCES)),
+        SiteSection(title=say("flags"), pages=(address.FLAGS,)),
+    ]
+
+
+def _addresses(pages: Iterable[SitePage]) -> tuple[str, ...]:
+    return tuple(page.address for page in pages)

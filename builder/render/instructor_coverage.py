@@ -1,0 +1,112 @@
+"""Where each objective is taught, practised and tested, and which of that is missing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from builder.model.case import Case
+from builder.model.course import AgendaItem, Lesson, Objective
+from builder.model.key import Key, KeyRing
+from builder.model.lesson import lesson_tags
+from builder.model.library import Course
+from builder.model.site import SitePage
+from builder.render.instructor_address import COVERAGE
+from builder.render.instructor_station import objectives_of
+from builder.render.maker import Maker, all_reviewed
+from builder.render.student_start import stem_of
+
+
+@dataclass(frozen=True)
+class Cell:
+    """One place of the matrix: its column, how many, and their names or a note."""
+
+    head: str
+    count: int
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Row:
+    """One objective with its cells, in the order of the columns."""
+
+    objective: Objective
+    lessons: Cell
+    practice: Cell
+    tests: tuple[Cell, ...]
+    stations: Cell
+    minutes: Cell
+
+    @property
+    def cells(self) -> tuple[Cell, ...]:
+        """All cells, from left to right."""
+        return (self.lessons, self.practice, *self.tests, self.stations, self.minutes)
+
+
+def coverage_page(made: Maker, rings: tuple[KeyRing, ...]) -> SitePage:
+    """The matrix of objectives, and its holes by name."""
+    rows = [_row(made, one, rings) for one in made.course.file.objectives]
+    return made.page(
+        COVERAGE,
+        made.say("i_coverage"),
+        "instructor_coverage",
+        kind="coverage",
+        reviewed=all_reviewed(made.course),
+        heads=[cell.head for cell in rows[0].cells],
+        rows=rows,
+        holes=[hole for row in rows for hole in _holes(made, row)],
+    )
+
+
+def _row(made: Maker, objective: Objective, rings: tuple[KeyRing, ...]) -> Row:
+    course, say, name = made.course, made.say, objective.id
+    lessons = [one.title for one in course.file.lessons if name in _lesson_objectives(course, one)]
+    practice = [case.title for case in _practised(course) if name in case.objectives]
+    stations = [one.title for one in course.stations.values() if name in objectives_of(made, one)]
+    items = [one for one in course.file.agenda if name in one.objectives]
+    return Row(
+        objective=objective,
+        lessons=Cell(say("lessons"), len(lessons), "; ".join(lessons)),
+        practice=Cell(say("practice"), len(practice), "; ".join(practice)),
+        tests=tuple(_questions(made, ring, key, name) for ring in rings for key in ring.keys),
+        stations=Cell(say("i_stations"), len(stations), "; ".join(stations)),
+        minutes=Cell(say("i_minutes"), sum(map(_minutes, items)), "; ".join(one.title for one in items)),
+    )
+
+
+def _lesson_objectives(course: Course, lesson: Lesson) -> set[str]:
+    """The objectives a lesson names, or else those of the cases it places."""
+    tags = lesson_tags(course.lessons.get(stem_of(lesson.file), ""))
+    placed = [course.cases[tag.name] for tag in tags if tag.kind == "case" and tag.name in course.cases]
+    return set(lesson.objectives) or {one for case in placed for one in case.objectives}
+
+
+def _practised(course: Course) -> list[Case]:
+    """The practice cases, each once."""
+    names = dict.fromkeys(case for one in course.file.practice for case in one.cases)
+    return [course.cases[name] for name in names if name in course.cases]
+
+
+def _questions(made: Maker, ring: KeyRing, key: Key, objective: str) -> Cell:
+    title = next((one.title for one in made.course.file.tests if one.id == ring.test), ring.test)
+    asked = [one for one in key.answers if one.objective == objective]
+    must = sum(one.must_pass for one in asked)
+    return Cell(f"{title} {key.version}", len(asked), made.say("i_must_count", n=must) if must else "")
+
+
+def _minutes(item: AgendaItem) -> int:
+    return (item.end.hour - item.start.hour) * 60 + item.end.minute - item.start.minute
+
+
+def _holes(made: Maker, row: Row) -> Iterator[str]:
+    """What an objective lacks: a lesson, practice, time, or proof (in each version, or by a station)."""
+    asked = bool(row.tests) and all(cell.count for cell in row.tests)
+    lacking = {
+        "lesson": not row.lessons.count,
+        "practice": not row.practice.count,
+        "proof": not asked and not row.stations.count,
+        "minutes": not row.minutes.count,
+    }
+    return (
+        made.say(f"i_hole_{name}", objective=row.objective.text) for name, there in lacking.items() if there
+    )

@@ -1,0 +1,107 @@
+"""The key of one version: every question with what is right and why; and the same on one sheet of paper."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from builder.fault import Fault
+from builder.model.exact import percent
+from builder.model.key import Key, KeyAnswer, KeyRing
+from builder.model.paper import Paper, PaperQuestion, PublishedTest
+from builder.model.site import SitePage
+from builder.render.address import of_version, way
+from builder.render.instructor_address import of_table, of_visit
+from builder.render.instructor_said import Linked
+from builder.render.maker import Maker
+
+
+@dataclass(frozen=True)
+class KeyedOption:
+    """One option with its place from 1, whether it is right, and what is said of it."""
+
+    place: int
+    title: str
+    chips: tuple[str, ...]
+    right: bool
+    reason: str
+
+
+@dataclass(frozen=True)
+class KeyedQuestion:
+    """One question of a paper with its key."""
+
+    id: str
+    stem: str
+    scene: str
+    board: str
+    many: bool
+    policy: str
+    must_pass: bool
+    objective: str
+    topic: str
+    source: Linked
+    options: tuple[KeyedOption, ...]
+
+    @property
+    def right(self) -> tuple[KeyedOption, ...]:
+        """The right options."""
+        return tuple(one for one in self.options if one.right)
+
+
+def key_pages(made: Maker, test: PublishedTest, ring: KeyRing) -> list[SitePage]:
+    """For each version the whole key, then its table on one sheet."""
+    return [page for paper in test.papers for page in _pages(made, paper, ring)]
+
+
+def _pages(made: Maker, paper: Paper, ring: KeyRing) -> list[SitePage]:
+    key, at = _key_of(ring, paper), of_version(paper.test, paper.version)
+    answers = {one.question: one for one in key.answers}
+    questions = [_question(made, at, one, answers[one.id]) for one in paper.questions]
+    values: dict[str, object] = {
+        "paper": paper,
+        "ring": ring,
+        "pass_mark": percent(ring.pass_mark),
+        "questions": questions,
+        "must": sum(one.must_pass for one in questions),
+    }
+    sheet = of_table(paper.test, paper.version)
+    named = {"test": paper.title, "letter": paper.version}
+    return [
+        made.page(at, made.say("i_key_of", **named), "instructor_key", kind="key", table=sheet, **values),
+        made.page(sheet, made.say("i_table_of", **named), "instructor_table", kind="table", key=at, **values),
+    ]
+
+
+def _key_of(ring: KeyRing, paper: Paper) -> Key:
+    key = ring.version(paper.version)
+    if key is None or ring.test != paper.test:
+        raise Fault(f"There is no key for {paper.test}, version {paper.version}.", "Build the course again.")
+    return key
+
+
+def _question(made: Maker, at: str, asked: PaperQuestion, answer: KeyAnswer) -> KeyedQuestion:
+    objectives = {one.id: one.text for one in made.course.file.objectives}
+    options = enumerate(asked.options, start=1)
+    return KeyedQuestion(
+        id=asked.id,
+        stem=asked.stem,
+        scene=" · ".join(part for part in (asked.scene.title, asked.scene.client) if part),
+        board="; ".join(f"{cell.label}: {cell.value}" for cell in asked.scene.board),
+        many=answer.kind == "many",
+        policy=made.say(f"i_policy_{answer.policy}") if answer.kind == "many" else "",
+        must_pass=answer.must_pass,
+        objective=objectives.get(answer.objective, answer.objective),
+        topic=made.say(f"i_topic_{answer.topic}"),
+        source=_source(made, at, answer),
+        options=tuple(
+            KeyedOption(place, one.title, one.chips, one.id in answer.right, answer.reasons[one.id])
+            for place, one in options
+        ),
+    )
+
+
+def _source(made: Maker, at: str, answer: KeyAnswer) -> Linked:
+    """The visit a question was made from, with the way to its full judgement."""
+    case = made.course.cases[answer.case]
+    visit = next(one for one in case.visits if one.id == answer.visit)
+    return Linked(f"{case.title}, {visit.title}", way(at, of_visit(case.id, visit.id)))
