@@ -15,17 +15,16 @@ from builder.model.rule import URGENCIES, OptionEffect, Rule
 
 
 class Encoding:
-    """Every client that can be recorded in full, as the models of one set of clauses."""
+    """Every client there may be, as models of one set of clauses; `recorded`: those known in full."""
 
     def __init__(self, content: Content, space: Space, solver: Solver) -> None:
         """Encode facts, phase, session and every rule's condition."""
         self.content, self.space, self.solver = content, space, solver
         self.count = 0
         self.cells = {name: [self.fresh() for _ in one.cells] for name, one in space.variables.items()}
-        for name, cells in self.cells.items():
+        for cells in self.cells.values():
             self._exactly_one(cells)
-            if name.startswith(RECORDED):
-                solver.add([[cells[1]]])
+        self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
         self._excluded()
         self._phase()

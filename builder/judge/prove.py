@@ -40,7 +40,11 @@ def flag_table(content: Content, space: Space) -> dict[str, dict[str, bool]]:
 
 
 def _stopped(proof: Encoding, rule: str, card: Card) -> bool:
-    return proof.solver.model([proof.fires[rule], _open_anywhere(proof, card)]) is None
+    return proof.solver.model(_left_open(proof, rule, card)) is None
+
+
+def _left_open(proof: Encoding, rule: str, card: Card) -> list[int]:
+    return [*proof.recorded, proof.fires[rule], _open_anywhere(proof, card)]
 
 
 def _open_anywhere(proof: Encoding, card: Card) -> int:
@@ -58,7 +62,7 @@ def _open_flags(proof: Encoding) -> Iterator[Hole]:
     for rule in proof.content.rules.values():
         if rule.session and rule.session.urgency in STOPPING:
             for card in hands_on:
-                assumed = [proof.fires[rule.id], _open_anywhere(proof, card)]
+                assumed = _left_open(proof, rule.id, card)
                 if proof.solver.model(assumed) is not None:
                     yield Hole("flag_leaves_open", f"{rule.id}: {card.id}", _witness(proof, assumed))
 
@@ -67,7 +71,7 @@ def _dead_ends(proof: Encoding) -> Iterator[Hole]:
     consent = proof.word("consent", "yes")
     for aim, situation in _situations(proof):
         serving = [card for card in proof.content.cards.values() if aim in card.serves]
-        assumed = [consent, situation, *(-_open_anywhere(proof, card) for card in serving)]
+        assumed = [*proof.recorded, consent, situation, *(-_open_anywhere(proof, card) for card in serving)]
         if proof.solver.model(assumed) is not None:
             yield Hole("dead_end", aim, _witness(proof, assumed))
 

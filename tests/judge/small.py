@@ -20,19 +20,23 @@ def fact(kind: str, group: str, worse: str, **more: object) -> dict[str, Any]:
 
 
 FACTS = {
-    "injury": fact("one_of", "measure", "both", values=["contusion", "soreness"]),
+    "injury": fact("one_of", "measure", "both", label="Injury", values=["contusion", "soreness"]),
     "tissue": fact("one_of", "measure", "both", values=["muscle", "ligament", "tendon"]),
     "region": fact("one_of", "measure", "both", values=["thigh", "ankle"]),
-    "age": fact("number", "history", "both", low=0, high=110),
+    "age": fact("number", "history", "both", label="Age", low=0, high=110),
     "consent": fact("yes_no", "consent", "no", screen=True, question="May I?"),
     "hours": fact("number", "measure", "both", low=0, high=100000, room=True, label="Time", unit="h"),
     "hours_since_first": fact("number", "measure", "both", low=0, high=100000),
     "reinjured": fact("yes_no", "history", "yes"),
-    "phase": fact("one_of", "measure", "neither", values=PHASES),
+    "phase": fact("one_of", "measure", "neither", label="Phase", values=PHASES),
     "severity": fact("scale", "measure", "higher", values=["mild", "moderate", "severe"]),
     "signs_behind": fact("number", "measure", "higher", low=0, high=3),
     "session_urgency": fact(
-        "scale", "measure", "higher", values=["none", "not_urgent", "days", "same_day", "emergency"]
+        "scale",
+        "measure",
+        "higher",
+        label="Referral",
+        values=["none", "not_urgent", "days", "same_day", "emergency"],
     ),
     "swelling": fact(
         "scale", "sign", "higher", values=["none", "falling", "rising"], room=True, label="Swelling"
@@ -41,9 +45,9 @@ FACTS = {
         "number", "measure", "lower", low=0, high=160, room=True, label="Knee bend", unit="°"
     ),
     "recalled_flexion": fact("number", "measure", "lower", low=0, high=160),
-    "numb_skin": fact("yes_no", "contraindication", "yes", question="Is the skin numb?"),
+    "numb_skin": fact("yes_no", "contraindication", "yes", question="Is the skin numb?", label="Numb skin"),
     "fever": fact("yes_no", "red_flag", "yes", screen=True, question="A fever?", label="Fever"),
-    "cool_head": fact("yes_no", "sign", "no", excludes=["fever"]),
+    "cool_head": fact("yes_no", "sign", "no", excludes=["fever"], label="Cool head"),
 }
 WRITTEN = {
     "site": fact(
