@@ -44,6 +44,7 @@ class _Search:
         self.names = {case.id: _address(case.id) for case in cases if case.id not in _own_names(course)}
 
     def in_file(self, file: Published) -> Iterator[Diagnostic]:
+        """Every leak of one file."""
         searching = "search" in file.name.lower()
         asked = [one for one in self.answers if one.question in file.text]
         yield from self._names(file)

@@ -45,6 +45,12 @@ def test_several_visits_of_a_case_are_advised_against() -> None:
     assert found(row("phase", 4)) == [("pool_is_narrow", "advice", 30)] * 2
 
 
+def test_a_pool_that_could_not_be_read_is_passed_over() -> None:
+    """A case that is not there is reported by reading, not as a plan that is not met."""
+    of = course(CASES, tests=[a_test(["alpha", "missing"], plan=[row("phase", 9)])])
+    assert shortfalls(of, judged(CASES)) == []
+
+
 def test_a_plan_that_is_met_is_silent() -> None:
     """Two questions from two cases are fine."""
     assert found(row("option", 2)) == []

@@ -45,6 +45,11 @@ def test_an_encoded_text_is_decoded() -> None:
     assert published("a.js", f"var k='{encoded}'".encode()).says(words(TEXT))
 
 
+def test_a_long_word_that_decodes_to_nothing_is_left() -> None:
+    """What looks packed and is not stays as it is."""
+    assert published("a.js", b"/" * 40).text == "/" * 40
+
+
 def test_bytes_that_are_no_text_are_passed_over() -> None:
     """A picture is read as far as it is text."""
     assert published("a.png", b"\x89PNG\xff\xfe" + TEXT.encode()).says(words(TEXT))
