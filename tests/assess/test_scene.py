@@ -86,6 +86,11 @@ def test_bleeding_is_on_the_board_when_known() -> None:
     assert '"haematoma"' in scene_text(case("alpha", tissue=tissue), alone=True)
 
 
+def test_a_severity_that_nobody_declared_is_not_shown() -> None:
+    """Without a declared grade the board has none."""
+    assert '"severity"' not in scene_text(case("alpha", severity=None), alone=True)
+
+
 def test_chips_follow_the_facts_file() -> None:
     """However an author orders the attributes, they are shown in one order, in words."""
     forth = CaseOption.model_validate({"card": "cold", "written": {"minutes": Decimal(10), "barrier": "yes"}})
