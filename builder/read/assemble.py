@@ -42,11 +42,10 @@ def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str])
     if not (facts and screening and phases and severity and references and words is not None):
         return None
     rules = _sound(shelf, Rule, faulty)
-    own = frozenset(one.id for one in shelf.of(Rule) if not one.file.startswith("content/"))
+    files = (one for one in shelf.of(Rule) if one.file not in faulty and not one.file.startswith("content/"))
+    own = frozenset(one.id for one in files)
     cards, boards = _sound(shelf, Card, faulty), _sound(shelf, BoardRules, faulty)
-    return Content(
-        facts, screening, phases, severity, references, cards, rules, boards, words, own & rules.keys()
-    )
+    return Content(facts, screening, phases, severity, references, cards, rules, boards, words, own)
 
 
 def _sound(shelf: Shelf, model: type[K], faulty: frozenset[str]) -> dict[str, K]:

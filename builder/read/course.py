@@ -57,6 +57,14 @@ def read_all(folder: Path, content: Path, site: Path | None = None) -> Reading:
     return Reading(assemble(shelf, words.texts, found, places), in_order(found), places)
 
 
+def shelf_of(folder: Path, content: Path, site: Path) -> Shelf:
+    """Every file of a course and of the content, each by itself."""
+    look = folder / SITE if (folder / SITE).is_file() else site
+    return Shelf(
+        (*_singles(folder, look), *_books(content), *_shared(content), *_own(folder)), _lessons(folder)
+    )
+
+
 def _singles(folder: Path, look: Path) -> Iterator[Entry]:
     yield as_entry(CourseFile, read_written(folder / COURSE, COURSE))
     yield as_entry(SiteConfig, read_written(look, SITE))
