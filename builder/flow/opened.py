@@ -20,7 +20,8 @@ from builder.judge.judge import Judge
 from builder.judge.prove import holes
 from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
-from builder.read.course import read_course
+from builder.place import Places
+from builder.read.course import read_all
 
 
 @dataclass(frozen=True)
@@ -30,6 +31,7 @@ class Opened:
     course: Course | None
     judged: dict[str, tuple[VisitJudgement, ...]]
     to_fix: tuple[Diagnostic, ...]
+    places: dict[str, Places]
 
     @property
     def sound(self) -> bool:
@@ -38,7 +40,7 @@ class Opened:
 
     def text(self, *, width: int, colour: bool) -> str:
         """What is to fix, as printed on a terminal."""
-        return as_text(self.to_fix, self.course.places if self.course else {}, width=width, colour=colour)
+        return as_text(self.to_fix, self.places, width=width, colour=colour)
 
     def json(self) -> dict[str, Any]:
         """What is to fix, in the shape `caseloom/check/1`."""
@@ -49,9 +51,10 @@ def open_course(folder: Path) -> Opened:
     """Read a course folder, judge its cases by its rules, and check all of it."""
     if not (folder / "course.yml").is_file():
         raise Fault(f"{folder} holds no course.yml.", "Name the folder of a course.")
-    course, found = read_course(folder, shipped("content"), shipped("site_config.yml"))
+    reading = read_all(folder, shipped("content"), shipped("site_config.yml"))
+    course = reading.course
     if course is None:
-        return Opened(None, {}, tuple(in_order(found)))
+        return Opened(None, {}, tuple(reading.found), reading.places)
     judge = Judge(course.content)
     judged = {case.id: judge.case(case) for case in course.cases.values()}
     evidence = Evidence(
@@ -60,8 +63,8 @@ def open_course(folder: Path) -> Opened:
         tuple(failed_examples(course.content.rules, judge.space)),
         tuple(holes(course.content, judge.space)),
     )
-    found = [*found, *run_checks(evidence), *shortfalls(course, judged)]
-    return Opened(course, judged, tuple(in_order(found)))
+    found = [*reading.found, *run_checks(evidence), *shortfalls(course, judged)]
+    return Opened(course, judged, tuple(in_order(found)), reading.places)
 
 
 def explain_case(opened: Opened, name: str) -> tuple[list[str], dict[str, Any]]:

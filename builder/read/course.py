@@ -43,11 +43,7 @@ def read_all(folder: Path, content: Path, site: Path | None = None) -> Reading:
 
     `site` is the look that holds where the course has none of its own; else the one beside the content.
     """
-    own_site = folder / SITE
-    look = own_site if own_site.is_file() else site or content.parent / SITE
-    shelf = Shelf(
-        (*_singles(folder, look), *_books(content), *_shared(content), *_own(folder)), _lessons(folder)
-    )
+    shelf = shelf_of(folder, content, site or content.parent / SITE)
     words = read_words(content / WORDS, CONTENT + WORDS)
     found = [*refer(shelf), *words.found, *strays(folder)]
     found += [fault for lesson in shelf.lessons.values() for fault in lesson.found]
