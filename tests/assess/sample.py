@@ -77,6 +77,7 @@ def card(name: str, /, **changed: object) -> Card:
         "hands_on": True,
         "serves": ["limit"],
         "what": "Something.",
+        "ladder": {"minutes": [5, 10, 30, 45], "urgency": [5, 10, 30, 45]},
         "baseline": [row],
     }
     return Card.model_validate(plain | changed)

@@ -32,31 +32,31 @@ def questions(material: Material) -> Iterator[Question]:
         right = material.judged.chosen[dose.chosen].right and dose.answers.get(dose.written) == "ok"
         if technique and right:
             fact = material.course.content.facts.written[dose.attribute]
-            offered = _offered(dose, fact)
-            beyond = any(dose.answers[value] == "change" for value in offered)
-            if beyond and len(offered) > LEAST_WRONG:
+            offered = _offered(dose, fact, material.course.content.cards[option.card].ladder[dose.attribute])
+            sorts = {dose.answers[value] for value in offered}
+            if sorts >= {"ok", "change"} and len(offered) > LEAST_WRONG:
                 yield _question(material, option, dose, offered)
 
 
-def _offered(dose: DoseJudgement, fact: Fact) -> list[Decimal]:
-    """The doses to choose from, rising; none that is barred outright."""
+def _offered(dose: DoseJudgement, fact: Fact, ladder: tuple[Decimal, ...]) -> list[Decimal]:
+    """The doses to choose from, rising; those of the ladder, none that is barred outright."""
     both = fact.worse_when not in ("higher", "lower")
     answers = {"change"} if both else {"change", "ok"}
-    held = {value for value, answer in dose.answers.items() if answer in answers}
+    held = {value for value in ladder if dose.answers.get(value) in answers}
     return sorted(held | {dose.written} if both else held)
 
 
-def _right(dose: DoseJudgement, fact: Fact) -> Decimal:
-    accepted = [value for value, answer in dose.answers.items() if answer == "ok"]
+def _right(dose: DoseJudgement, fact: Fact, offered: list[Decimal]) -> Decimal:
     if fact.worse_when not in ("higher", "lower"):
         return dose.written
+    accepted = [value for value in offered if dose.answers[value] == "ok"]
     return max(accepted) if fact.worse_when == "higher" else min(accepted)
 
 
 def _question(material: Material, option: CaseOption, dose: DoseJudgement, values: list[Decimal]) -> Question:
     content = material.course.content
     fact = content.facts.written[dose.attribute]
-    right = _right(dose, fact)
+    right = _right(dose, fact, values)
     rows = [
         Row(Choice(fact.in_words(value)), value == right, _said(material, dose, value, right))
         for value in values

@@ -116,3 +116,10 @@ def test_an_action_has_no_dose() -> None:
     """Only techniques are dosed."""
     chosen = {"chosen": [{"card": "refer"}]}
     assert list(questions(material(chosen, chosen=(judged_option("refer"),), doses=(DOSE,)))) == []
+
+
+def test_a_written_dose_off_the_ladder_is_not_offered() -> None:
+    """An odd number among round ones would show which dose the author wrote."""
+    odd = replace(with_answers(m5="ok", m6="ok", m10="ok", m30="change", m45="change"), written=Decimal(6))
+    (question,) = asked(odd)
+    assert [one.title for one in question.shown.options] == ["5 min", "10 min", "30 min", "45 min"]
