@@ -53,6 +53,11 @@ def diagnostic(evidence: Evidence, name: str, level: Level, found: Finding) -> D
     return Diagnostic(name, level, place, found.message, found.remedy, found.path, found.rules)
 
 
+def content_file(evidence: Evidence, name: str) -> str:
+    """The file of a rule or card, such as `rules/fever.yml`: the course's own, or else the shipped one."""
+    return name if name in evidence.course.places else f"content/{name}"
+
+
 def case_file(case: Case) -> str:
     """The file a case stands in."""
     return f"cases/{case.id}.yml"

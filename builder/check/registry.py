@@ -20,6 +20,7 @@ from builder.check.checks import (
     rule_example,
     rule_loosens,
     rule_set_hole,
+    visit_times,
     wrong_is_right,
 )
 from builder.check.evidence import Evidence, diagnostic
@@ -41,6 +42,7 @@ CHECKS: tuple[ModuleType, ...] = (
     rule_example,
     rule_loosens,
     rule_set_hole,
+    visit_times,
     wrong_is_right,
 )
 

@@ -3,26 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import pairwise
 
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
+from builder.model.course import AgendaItem
 
 LEVEL: Level = "error"
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
-    """Items that end before they begin, or begin before the one above has ended."""
-    agenda = evidence.course.file.agenda
-    for index, item in enumerate(agenda):
+    """Items that end before they begin, or begin before an earlier one of that day has ended."""
+    agenda = sorted(enumerate(evidence.course.file.agenda), key=lambda one: (one[1].day, one[1].start))
+    longest: dict[int, AgendaItem] = {}
+    for index, item in agenda:
         if item.end <= item.start:
             message = f"`{item.title}` ends at {item.end:%H:%M}, before it begins."
             yield Finding("course.yml", ("agenda", index), message, "Correct the times.")
-    for index, (before, item) in enumerate(pairwise(agenda), start=1):
-        if before.day == item.day and item.start < before.end:
+        before = longest.get(item.day)
+        if before and item.start < before.end:
             yield Finding(
                 "course.yml",
                 ("agenda", index, "start"),
                 f"`{item.title}` begins before `{before.title}` has ended at {before.end:%H:%M}.",
                 "Move one of them: overlapping minutes cannot be counted twice.",
             )
+        if before is None or item.end > before.end:
+            longest[item.day] = item

@@ -6,7 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 from itertools import product
 
-from builder.check.evidence import Evidence, Finding
+from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.card import PHASES, SITES
 
@@ -22,7 +22,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 continue
             state = "empty" if not filled[phase, site] else "filled twice"
             yield Finding(
-                f"cards/{card.id}.yml",
+                content_file(evidence, f"cards/{card.id}.yml"),
                 ("baseline",),
                 f"The cell {phase} x {site} of {card.name} is {state}.",
                 "Give one row that covers it.",

@@ -14,9 +14,9 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """Facts that nobody recorded and a chosen option depends on."""
     facts = evidence.course.content.facts.facts
     for case, index, _, judged in evidence.visits():
-        missing: dict[str, tuple[str, ...]] = {}
-        for option in judged.chosen:
-            missing.update({one.fact: one.rules for one in option.ask})
+        missing: dict[str, dict[str, None]] = {}
+        for one in (asked for option in judged.chosen for asked in option.ask):
+            missing.setdefault(one.fact, {}).update(dict.fromkeys(one.rules))
         for name, rules in missing.items():
             label = facts[name].label if name in facts else name
             yield Finding(
@@ -24,5 +24,5 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 ("visits", index),
                 f"{label} is not recorded, and a chosen option depends on it.",
                 f"Add `{name}` to the findings or the history, or name a screening set that covers it.",
-                rules,
+                tuple(rules),
             )

@@ -1,4 +1,4 @@
-"""Where the session is stop and refer, referring must be among what is chosen; where it is ask first, asking."""
+"""Where the session is stop and refer, a referral must be chosen; where it is ask first, asking."""
 
 from __future__ import annotations
 
@@ -23,7 +23,8 @@ def check(evidence: Evidence) -> Iterator[Finding]:
         yield Finding(
             case_file(case),
             ("visits", index, "chosen"),
-            f"The session is to {aim} first, but no chosen option does." + (f" Not recorded: {asked}." if asked else ""),
+            f"The session is to {aim} first, but no chosen option does."
+            + (f" Not recorded: {asked}." if asked else ""),
             f"Choose the card `{aim}`" + (", or record what is missing." if asked else ", with its urgency."),
             rules,
         )

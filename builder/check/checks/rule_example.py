@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from builder.check.evidence import Evidence, Finding
+from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 
 LEVEL: Level = "error"
@@ -14,7 +14,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """Examples that fail, and rules without an example of each kind."""
     for one in evidence.failed_examples:
         yield Finding(
-            f"rules/{one.rule}.yml",
+            content_file(evidence, f"rules/{one.rule}.yml"),
             ("examples", one.index),
             f"This example should fire: {one.expected}; it comes out as {one.found}.",
             "Correct the condition or the example; name every fact the condition needs.",
@@ -23,7 +23,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     for rule in evidence.course.content.rules.values():
         if {example.fires for example in rule.examples} != {"yes", "no"}:
             yield Finding(
-                f"rules/{rule.id}.yml",
+                content_file(evidence, f"rules/{rule.id}.yml"),
                 ("examples",),
                 "The rule lacks an example that fires or one that does not.",
                 "Add one that fires and one that differs in a single fact and does not.",

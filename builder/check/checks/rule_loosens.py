@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from builder.check.evidence import Evidence, Finding
+from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.condition import Among, Recorded, Within, polar_atoms
 from builder.model.fact import Fact
@@ -17,17 +17,24 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     facts = dict(evidence.course.content.facts.facts)
     facts.update({f"written.{name}": fact for name, fact in evidence.course.content.facts.written.items()})
     for rule in evidence.course.content.rules.values():
+        file = content_file(evidence, f"rules/{rule.id}.yml")
         for atom, positive in polar_atoms(rule.when):
-            if isinstance(atom, Recorded) or atom.name not in facts:
-                continue
-            if not _tightens(atom, facts[atom.name], positive=positive):
-                yield Finding(
-                    f"rules/{rule.id}.yml",
-                    ("when",),
-                    f"The rule fires for a safe value of `{atom.name}` and not for a more dangerous one.",
-                    "Turn the condition round, or widen it to every worse value.",
-                    (rule.id,),
-                )
+            if said := _loosens(atom, facts, positive=positive):
+                yield Finding(file, ("when",), *said, (rule.id,))
+
+
+def _loosens(
+    atom: Among | Within | Recorded, facts: dict[str, Fact], *, positive: bool
+) -> tuple[str, str] | None:
+    if isinstance(atom, Recorded):
+        message = f"The rule fires where `{atom.name}` is recorded and not where nobody asked."
+        return (message, "Put `recorded` under `not`.") if positive else None
+    if atom.name not in facts or _tightens(atom, facts[atom.name], positive=positive):
+        return None
+    return (
+        f"The rule fires for a safe value of `{atom.name}` and not for a more dangerous one.",
+        "Turn the condition round, or widen it to every worse value.",
+    )
 
 
 def _tightens(atom: Among | Within, fact: Fact, *, positive: bool) -> bool:

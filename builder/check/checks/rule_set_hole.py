@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from builder.check.evidence import Evidence, Finding
+from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 
 LEVEL: Level = "error"
@@ -25,8 +25,9 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """The holes that the proof found, each with its witness."""
     for hole in evidence.holes:
         message, remedy = SAYS[hole.sort]
+        said = f"{message.format(about=hole.about)} Witness: {hole.witness}"
         name = hole.about.split(":")[0]
-        file = f"rules/{name}.yml" if name in evidence.course.content.rules else "course.yml"
-        yield Finding(
-            file, (), f"{message.format(about=hole.about)} Witness: {hole.witness}", remedy, (name,)
-        )
+        if hole.sort == "dead_end":
+            yield Finding("course.yml", (), said, remedy)
+        else:
+            yield Finding(content_file(evidence, f"rules/{name}.yml"), (), said, remedy, (name,))

@@ -1,0 +1,69 @@
+"""The holes of the rule set, each with its witness and where to mend it."""
+
+from dataclasses import replace
+
+import pytest
+
+from builder.check.checks.rule_set_hole import check
+from builder.check.evidence import Finding
+from builder.model.judgement import Hole
+from builder.place import Place, Places
+from tests.check.small_course import evidence
+from tests.judge.small import CARDS, RULES, content, rule
+
+
+def test_a_rule_set_without_a_hole_is_silent() -> None:
+    """The small one."""
+    assert list(check(evidence())) == []
+
+
+@pytest.mark.parametrize(
+    ("hole", "file", "message", "remedy", "rules"),
+    [
+        (
+            Hole("never_fires", "idle", "No client can."),
+            "content/rules/idle.yml",
+            "Rule idle can never fire. Witness: No client can.",
+            "Correct its condition, or delete it.",
+            ("idle",),
+        ),
+        (
+            Hole("flag_leaves_open", "fever: stroke", "fever: yes"),
+            "content/rules/fever.yml",
+            "A stop rule leaves hands-on work open (fever: stroke). Witness: fever: yes",
+            "Bar the card in the rule's options.",
+            ("fever",),
+        ),
+        (
+            Hole("dead_end", "limit", "numb skin: yes"),
+            "course.yml",
+            "No card is open for the aim `limit` in some situation. Witness: numb skin: yes",
+            "Add or open a card that serves it.",
+            (),
+        ),
+    ],
+)
+def test_each_sort_of_hole_is_told(
+    hole: Hole, file: str, message: str, remedy: str, rules: tuple[str, ...]
+) -> None:
+    """In the rule it is about, or for the course as a whole."""
+    found = check(replace(evidence(), holes=(hole,)))
+    assert list(found) == [Finding(file, (), message, remedy, rules)]
+
+
+def test_a_hole_of_the_rules_is_found_from_end_to_end() -> None:
+    """What the proof finds in a faulty rule set comes out as things to fix."""
+    idle = rule("idle", {"fever": "yes", "cool_head": "yes"}, session={"urgency": "days"})
+    made = content(rules=[*RULES, idle], cards=[one for one in CARDS if one["id"] != "ask"])
+    assert [one.message.split(" Witness")[0] for one in check(evidence(rules=made))] == [
+        "Rule idle can never fire.",
+        "No card is open for the aim `ask` in some situation.",
+    ]
+
+
+def test_a_hole_of_a_rule_of_the_course_is_told_in_its_file() -> None:
+    """Where the author can mend it."""
+    made = replace(evidence(), holes=(Hole("never_fires", "idle", "None."),))
+    places = {"rules/idle.yml": Places(Place("rules/idle.yml"))}
+    (found,) = check(replace(made, course=replace(made.course, places=places)))
+    assert found.file == "rules/idle.yml"
