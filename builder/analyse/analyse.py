@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from builder.analyse.gate import consistency, difficulty, discrimination
+from builder.analyse.gate import consistency, discrimination
+from builder.analyse.items import whole_marks
+from builder.analyse.question import question_figures
 from builder.analyse.sitters import Sitting, Version, first_sittings
 from builder.doors.store.decisions import latest_decisions
 from builder.doors.store.opening import Store
 from builder.doors.store.rings import rings_by_edition
 from builder.doors.store.sheets import sheets_of
-from builder.model.analysis import Analysis, OptionCount, QuestionFigures, VersionFigures
-from builder.model.key import Key, KeyAnswer, KeyRing
+from builder.model.analysis import Analysis, VersionFigures
+from builder.model.key import Key, KeyRing
 from builder.model.paper import Paper, PublishedTest
 from builder.model.records import ClassFolder
 
@@ -34,43 +36,20 @@ def analyse_class(
 
 def _version(place: Version, sittings: Sequence[Sitting], key: Key, paper: Paper | None) -> VersionFigures:
     rows = [sitting.row for sitting in sittings]
-    whole = all(mark in (0, 1) for row in rows for mark in row)
+    whole = whole_marks(rows)
+    asked = {question.id: question for question in paper.questions} if paper else {}
+    right_or_wrong = all(mark in (0, 1) for row in rows for mark in row)
     return VersionFigures(
         test=place[0],
         version=place[1],
         edition=place[2],
         n=len(rows),
-        questions=tuple(_question(answer, at, sittings, paper) for at, answer in enumerate(key.answers)),
-        coefficient="KR-20" if whole else "alpha",
-        reliability=consistency(rows),
-    )
-
-
-def _question(
-    answer: KeyAnswer, at: int, sittings: Sequence[Sitting], paper: Paper | None
-) -> QuestionFigures:
-    rows = [sitting.row for sitting in sittings]
-    chosen = [sitting.chosen(answer.question) for sitting in sittings]
-    asked = next((one for one in paper.questions if one.id == answer.question), None) if paper else None
-    titles = (
-        {option.id: " · ".join((option.title, *option.chips)) for option in asked.options} if asked else {}
-    )
-    return QuestionFigures(
-        question=answer.question,
-        stem=asked.stem if asked else "",
-        n=len(rows),
-        unanswered=sum(one is None for one in chosen),
-        options=tuple(
-            OptionCount(
-                option=option,
-                title=titles.get(option, ""),
-                right=option in answer.right,
-                count=sum(option in (one or ()) for one in chosen),
-            )
-            for option in answer.options
+        questions=tuple(
+            question_figures(answer, asked.get(answer.question), sittings, discrimination(whole, at))
+            for at, answer in enumerate(key.answers)
         ),
-        difficulty=difficulty([row[at] for row in rows]),
-        discrimination=discrimination(rows, at),
+        coefficient="KR-20" if right_or_wrong else "alpha",
+        reliability=consistency(whole),
     )
 
 

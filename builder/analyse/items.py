@@ -7,8 +7,7 @@ from fractions import Fraction
 from math import atanh, lcm, sqrt, tanh
 from statistics import NormalDist
 
-Column = Sequence[Fraction]
-Rows = Sequence[Sequence[Fraction]]
+Rows = Sequence[Sequence[int]]
 Limits = tuple[float, float]
 Z95 = NormalDist().inv_cdf(0.975)
 
@@ -21,14 +20,16 @@ def wilson(right: int, n: int) -> Limits:
     return max(0.0, middle - half), min(1.0, middle + half)
 
 
-def item_rest(rows: Rows, item: int) -> float | None:
-    """Pearson's correlation of an item with the rest of the test; None where either does not vary.
+def whole_marks(rows: Sequence[Sequence[Fraction]]) -> list[list[int]]:
+    """Marks, one row a sitter and one mark a question, all enlarged by the factor that makes them whole."""
+    scale = lcm(*(mark.denominator for row in rows for mark in row))
+    return [[mark.numerator * (scale // mark.denominator) for mark in row] for row in rows]
 
-    `rows` holds one row a sitter, one mark a question.
-    """
-    scaled = _whole(rows)
-    own = [row[item] for row in scaled]
-    rest = [sum(row) - row[item] for row in scaled]
+
+def item_rest(rows: Rows, item: int) -> float | None:
+    """Pearson's correlation of an item with the rest of the test; None where either does not vary."""
+    own = [row[item] for row in rows]
+    rest = [sum(row) - row[item] for row in rows]
     spread = _spread(own, own) * _spread(rest, rest)
     return _spread(own, rest) / sqrt(spread) if spread else None
 
@@ -46,24 +47,18 @@ def reliability(rows: Rows) -> Fraction | None:
 
     Variances are those of the population; None with fewer than two questions, or where totals do not vary.
     """
-    scaled = _whole(rows)
-    count = len(scaled[0]) if scaled else 0
-    totals = [sum(row) for row in scaled]
+    count = len(rows[0]) if rows else 0
+    totals = [sum(row) for row in rows]
     whole = _spread(totals, totals)
     if count < 2 or not whole:  # noqa: PLR2004 - a single question has no inner consistency
         return None
-    items = sum(_spread(column, column) for column in map(list, zip(*scaled, strict=True)))
+    items = sum(_spread(column, column) for column in map(list, zip(*rows, strict=True)))
     return Fraction(count, count - 1) * (1 - Fraction(items, whole))
 
 
 def reliability_error(coefficient: Fraction, n: int, count: int) -> float:
     """The large-sample standard error of KR-20 or alpha, for `n` sitters and `count` questions."""
     return float(1 - coefficient) * sqrt(2 * count / ((count - 1) * (n - 2)))
-
-
-def _whole(rows: Rows) -> list[list[int]]:
-    scale = lcm(*(mark.denominator for row in rows for mark in row))
-    return [[int(mark * scale) for mark in row] for row in rows]
 
 
 def _spread(one: Sequence[int], other: Sequence[int]) -> int:

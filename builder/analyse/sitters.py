@@ -13,22 +13,16 @@ from builder.model.records import Attempt, Decision, KeptSheet
 
 @dataclass(frozen=True)
 class Sitting:
-    """One first try: the marks of the grading, and the sheet they were given for."""
+    """One first try: its marks, in the order of the key, and the options chosen for what was answered."""
 
-    attempt: Attempt
-    sheet: AnswerSheet
+    sheet: str
+    marks: dict[str, Fraction]
+    chosen: dict[str, frozenset[str]]
 
     @property
     def row(self) -> tuple[Fraction, ...]:
-        """One mark a question, in the order of the key."""
-        return tuple(one.mark for one in self.attempt.marks)
-
-    def chosen(self, question: str) -> frozenset[str] | None:
-        """The options chosen for a question, None where it was not answered."""
-        value = next((one.value for one in self.sheet.answers if one.q == question), None)
-        if value is None or isinstance(value, str):
-            return None if value is None else frozenset({value})
-        return frozenset(one for one in value if isinstance(one, str))
+        """The marks alone."""
+        return tuple(self.marks.values())
 
 
 Version = tuple[str, str, str, str]
@@ -43,8 +37,20 @@ def first_sittings(
     for decision in decisions:
         for attempt in _first_tries(decision).values():
             place = (attempt.test, attempt.version, attempt.edition, attempt.key_edition)
-            found[place].append(Sitting(attempt, by_digest[attempt.sheet]))
+            found[place].append(_sitting(attempt, by_digest[attempt.sheet]))
     return dict(sorted(found.items()))
+
+
+def _sitting(attempt: Attempt, sheet: AnswerSheet) -> Sitting:
+    return Sitting(
+        sheet=attempt.sheet,
+        marks={one.question: one.mark for one in attempt.marks},
+        chosen={one.q: _options(one.value) for one in sheet.answers if one.value is not None},
+    )
+
+
+def _options(value: str | tuple[str | tuple[str, str], ...]) -> frozenset[str]:
+    return frozenset({value} if isinstance(value, str) else (one for one in value if isinstance(one, str)))
 
 
 def _first_tries(decision: Decision) -> Mapping[str, Attempt]:

@@ -13,11 +13,10 @@ from builder.doors.store.decisions import latest_decisions
 from builder.doors.store.opening import Store
 from builder.doors.store.people import person_of, remember_person
 from builder.doors.store.sheets import sheets_of
-from builder.model.code import tidy
 from builder.model.hours import zone_of
 from builder.model.outcome import Issued
 from builder.model.records import Certificate, ClassFolder, Decision, KeptSheet, Terms
-from builder.model.standing import counted
+from builder.model.standing import counted_apart
 from builder.model.taught import Participant
 
 
@@ -31,7 +30,8 @@ class Desk:
     now: datetime
     today: date
     decisions: dict[str, tuple[int, Decision]]
-    sheets: dict[tuple[str, str], KeptSheet]
+    sheets: dict[str, list[KeptSheet]]
+    apart: dict[str, ClassFolder]
     held: dict[str, Certificate]
 
 
@@ -65,7 +65,8 @@ def _desk(store: Store, terms: Terms, folder: ClassFolder, now: datetime) -> Des
         now=now,
         today=now.astimezone(zone_of(folder.taught.zone)).date(),
         decisions=latest_decisions(store, folder),
-        sheets=counted(sheets_of(store, folder)),
+        sheets=counted_apart(sheets_of(store, folder), folder),
+        apart=folder.apart(),
         held=certificates_of(store, folder),
     )
 
@@ -74,10 +75,8 @@ def _reasons(desk: Desk, person: Participant) -> list[Reason]:
     if person.code not in desk.decisions:
         return [Reason("decision", "Not graded yet; grade the class first.")]
     _, decision = desk.decisions[person.code]
-    codes = {tidy(code) for code in person.codes}
-    sheets = [kept for (code, _), kept in desk.sheets.items() if code in codes]
     return [
-        *stale(desk.terms, desk.folder, person, decision, sheets),
+        *stale(desk.terms, desk.apart[person.code], person, decision, desk.sheets[person.code]),
         *unmet(decision),
         *too_early(desk.folder, desk.today),
     ]

@@ -46,7 +46,7 @@ def _course(course: CourseFile) -> dict[str, str]:
         "delivery": course.delivery,
         "instructor": course.instructor.name,
         "credentials": course.instructor.credentials,
-        "objectives": "; ".join(objective.text for objective in course.objectives),
+        "objectives": "; ".join(objective.text.rstrip(".") for objective in course.objectives),
     }
 
 
@@ -67,7 +67,7 @@ def _hours(course: CourseFile, boards: tuple[BoardRules, ...]) -> dict[str, str]
         "hours": _amount(course, first),
         "hour unit": first.hour_name,
         "hours by the rules of": first.name,
-        "other hours": "; ".join(f"{_amount(course, one)} {one.hour_name} ({one.name})" for one in others),
+        "other hours": "; ".join(f"{_amount(course, one)} ({one.hour_name}, {one.name})" for one in others),
     }
 
 

@@ -11,7 +11,7 @@ def lines(issued: Issued) -> list[str]:
     head = f"Class {issued.klass}: {len(issued.certificates)} on the certificate list, {len(people)} refused."
     given = [
         f"  {row['certificate']:<9}  {row['name']}: "
-        f"{row['hours']} {row['hour unit']}, {row['kind']}, {row['status']}"
+        f"{row['hours']} ({row['hour unit']}), {row['kind']}, {row['status']}"
         for row in issued.certificates
     ]
     refused = [f"  refused    {row['name']}: {row['requirement']}: {row['reason']}" for row in issued.refused]

@@ -7,7 +7,7 @@ from datetime import datetime
 from pathlib import Path
 
 from builder.collect.inbox import Handed, batches, listing
-from builder.collect.verify import Refusal, Rings, refusal
+from builder.collect.verify import Expected, Refusal, expected, refusal
 from builder.doors.store.opening import Store
 from builder.doors.store.rings import remember_rings, rings_by_edition
 from builder.doors.store.sheets import add_refusal, add_sheet, owner_of, sheets_of
@@ -34,12 +34,12 @@ def collect_class(
 ) -> Collected:
     """Take each answer sheet exactly once; `progress` hears how many files are safe, of how many."""
     remember_rings(store, rings, now)
-    known = rings_by_edition(store, rings)
+    due = expected(folder, rings_by_edition(store, rings))
     count = len(listing(inbox))
     done: list[Outcome] = []
     for batch in batches(inbox, AT_ONCE):
         with store.transaction():
-            made = [_take(store, folder, handed, known, now) for handed in batch]
+            made = [_take(store, folder, handed, due, now) for handed in batch]
         done += made
         progress(len(done), count)
     return Collected(
@@ -51,13 +51,13 @@ def collect_class(
     )
 
 
-def _take(store: Store, folder: ClassFolder, handed: Handed, rings: Rings, now: datetime) -> Outcome:
+def _take(store: Store, folder: ClassFolder, handed: Handed, due: Expected, now: datetime) -> Outcome:
     if handed.fault:
         return LeftFile(file=handed.name, fault=handed.fault, remedy=handed.remedy)
     owner = owner_of(store, handed.digest)
     if owner == (folder.course, folder.taught.id):
         return handed.name
-    read = _read(handed, folder, rings, owner)
+    read = _read(handed, due, owner)
     if isinstance(read, Refusal):
         add_refusal(store, folder, handed.digest, read.fault, now)
         return LeftFile(file=handed.name, fault=read.fault, remedy=read.remedy)
@@ -66,9 +66,7 @@ def _take(store: Store, folder: ClassFolder, handed: Handed, rings: Rings, now: 
     return _taken(handed.name, kept)
 
 
-def _read(
-    handed: Handed, folder: ClassFolder, rings: Rings, owner: tuple[str, str] | None
-) -> AnswerSheet | Refusal:
+def _read(handed: Handed, due: Expected, owner: tuple[str, str] | None) -> AnswerSheet | Refusal:
     if owner is not None:
         return Refusal(
             f"The class `{owner[1]}` of `{owner[0]}` has this already.", "Move it to where it belongs."
@@ -77,7 +75,7 @@ def _read(
         sheet = sheet_of(handed.data)
     except ValueError as error:
         return Refusal(str(error), "Ask the participant to hand the sheet in again.")
-    return refusal(sheet, folder, rings) or sheet
+    return refusal(sheet, due) or sheet
 
 
 def _taken(name: str, kept: KeptSheet) -> TakenFile:

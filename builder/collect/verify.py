@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
 from builder.model.answers import AnswerSheet
@@ -21,20 +21,34 @@ class Refusal:
     remedy: str
 
 
-def refusal(sheet: AnswerSheet, folder: ClassFolder, rings: Rings) -> Refusal | None:
+@dataclass(frozen=True)
+class Expected:
+    """What a class expects: its id, the codes of its roster, and the keys by test and edition."""
+
+    klass: str
+    codes: Collection[str]
+    rings: Rings
+
+
+def expected(folder: ClassFolder, rings: Rings) -> Expected:
+    """What a class expects of every answer sheet."""
+    return Expected(folder.taught.id, folder.owners.keys(), rings)
+
+
+def refusal(sheet: AnswerSheet, due: Expected) -> Refusal | None:
     """The first thing that speaks against an answer sheet, if anything does."""
-    return _about_people(sheet, folder) or _about_papers(sheet, rings)
+    return _about_people(sheet, due) or _about_papers(sheet, due.rings)
 
 
-def _about_people(sheet: AnswerSheet, folder: ClassFolder) -> Refusal | None:
+def _about_people(sheet: AnswerSheet, due: Expected) -> Refusal | None:
     code = tidy(sheet.code)
     if not is_code(code):
         return Refusal(
             f"`{sheet.code}` is no personal code.", "Ask the participant; one character is mistyped."
         )
-    if sheet.klass != folder.taught.id:
+    if sheet.klass != due.klass:
         return Refusal(f"This belongs to the class `{sheet.klass}`.", "Move it to the answers of that class.")
-    if not any(code == tidy(one) for person in folder.participants for one in person.codes):
+    if code not in due.codes:
         return Refusal(
             f"Code {code} is not in the roster.", "Add the code to the participant's row in roster.csv."
         )

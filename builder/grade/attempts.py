@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from fractions import Fraction
 
 from builder.fault import Fault
@@ -13,13 +13,12 @@ from builder.model.records import Attempt, KeptSheet
 from builder.model.taught import Participant
 
 Rings = Mapping[tuple[str, str], KeyRing]
-Counted = Mapping[tuple[str, str], KeptSheet]
 
 
-def attempts_of(person: Participant, counted: Counted, rings: Rings) -> tuple[Attempt, ...]:
-    """The attempts of one participant at all tests; a code's place in the row is its attempt's number."""
+def attempts_of(person: Participant, sheets: Iterable[KeptSheet], rings: Rings) -> tuple[Attempt, ...]:
+    """The attempts of one participant, of whom these sheets count; a code's place is the attempt's number."""
     codes = {tidy(code): number for number, code in enumerate(person.codes, start=1)}
-    mine = [(kept.sheet.test, codes[code], kept) for (code, _), kept in counted.items() if code in codes]
+    mine = [(kept.sheet.test, codes[tidy(kept.sheet.code)], kept) for kept in sheets]
     ordered = sorted(mine, key=lambda one: one[:2])
     return tuple(_attempt(number, kept, rings) for _, number, kept in ordered)
 

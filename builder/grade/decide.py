@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from builder.fault import Fault
-from builder.grade.attempts import Counted, Rings, attempts_of
+from builder.grade.attempts import Rings, attempts_of
 from builder.grade.attendance import attendance_requirement
 from builder.grade.exam import exam_requirements
 from builder.grade.stations import station_requirement
 from builder.model.basis import basis_of
-from builder.model.code import tidy
-from builder.model.records import ClassFolder, Decision, Requirement, Terms
+from builder.model.records import ClassFolder, Decision, KeptSheet, Requirement, Terms
 from builder.model.station import Station
 from builder.model.taught import Participant
 
 
 def decide(
-    terms: Terms, folder: ClassFolder, person: Participant, counted: Counted, rings: Rings
+    terms: Terms, folder: ClassFolder, person: Participant, sheets: Sequence[KeptSheet], rings: Rings
 ) -> Decision:
-    """Whether one participant met everything: the test, its must-pass questions, stations and attendance."""
-    attempts = attempts_of(person, counted, rings)
-    sheets = [kept for (code, _), kept in counted.items() if code in {tidy(one) for one in person.codes}]
+    """Whether one participant, of whom these sheets count, met everything that is required."""
+    attempts = attempts_of(person, sheets, rings)
     keys = [rings[kept.sheet.test, kept.sheet.edition] for kept in sheets]
     return Decision(
         course=folder.course,

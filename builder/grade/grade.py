@@ -13,7 +13,7 @@ from builder.grade.decide import decide
 from builder.model.key import KeyRing
 from builder.model.outcome import Graded
 from builder.model.records import ClassFolder, Decision, Terms
-from builder.model.standing import counted
+from builder.model.standing import counted_apart
 
 
 def grade_class(
@@ -28,9 +28,12 @@ def grade_class(
     """Decide about every participant; with `write` off, only show who would change."""
     with store.transaction():
         known = rings_by_edition(store, rings)
-        standing = counted(sheets_of(store, folder))
+        sheets, apart = counted_apart(sheets_of(store, folder), folder), folder.apart()
         before = {code: decision for code, (_, decision) in latest_decisions(store, folder).items()}
-        made = [decide(terms, folder, person, standing, known) for person in folder.participants]
+        made = [
+            decide(terms, apart[person.code], person, sheets[person.code], known)
+            for person in folder.participants
+        ]
         fresh = [one for one in made if before.get(one.code) != one]
         if write:
             _write(store, rings, fresh, now)

@@ -11,9 +11,8 @@ from builder.model.records import Decision
 def lines(graded: Graded) -> list[str]:
     """Each participant's answer with its reasons, and what is new."""
     met = sum(decision.met for decision in graded.decisions)
-    head = (
-        f"Class {graded.klass}: {met} of {len(graded.decisions)} met everything, {len(graded.written)} new."
-    )
+    new = len(graded.written)
+    head = f"Class {graded.klass}: {met} of {len(graded.decisions)} met everything; {new} decisions new."
     people = [line for decision in graded.decisions for line in _person(graded, decision)]
     turned = [f"  turned {_who(graded, code)}: the decision before said otherwise." for code in graded.turned]
     return [head, *people, *turned]

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections import defaultdict
 from datetime import date, datetime
 from typing import Literal
 
 from pydantic import Field
 
 from builder.model.answers import AnswerSheet
+from builder.model.code import tidy
 from builder.model.course import BoardRules, CourseFile
 from builder.model.noun import Noun, Share
 from builder.model.station import Station, StationSheet
@@ -24,6 +26,31 @@ class ClassFolder(Noun):
     participants: tuple[Participant, ...]
     presences: tuple[Presence, ...] = ()
     station_sheets: tuple[StationSheet, ...] = ()
+
+    @property
+    def owners(self) -> dict[str, str]:
+        """The first personal code of whoever holds a code, by that code."""
+        return {tidy(code): person.code for person in self.participants for code in person.codes}
+
+    def apart(self) -> dict[str, ClassFolder]:
+        """By first personal code, the same class with one participant alone and what was seen of them."""
+        owners = self.owners
+        presences: dict[str | None, list[Presence]] = defaultdict(list)
+        sheets: dict[str | None, list[StationSheet]] = defaultdict(list)
+        for row in self.presences:
+            presences[owners.get(tidy(row.code))].append(row)
+        for sheet in self.station_sheets:
+            sheets[owners.get(tidy(sheet.code))].append(sheet)
+        return {
+            one.code: self.model_copy(
+                update={
+                    "participants": (one,),
+                    "presences": tuple(presences[one.code]),
+                    "station_sheets": tuple(sheets[one.code]),
+                }
+            )
+            for one in self.participants
+        }
 
 
 class Terms(Noun):

@@ -7,12 +7,22 @@ from collections.abc import Iterable, Sequence
 from datetime import UTC, datetime
 
 from builder.model.code import tidy
-from builder.model.records import KeptSheet
+from builder.model.records import ClassFolder, KeptSheet
 
 
 def counted(sheets: Iterable[KeptSheet]) -> dict[tuple[str, str], KeptSheet]:
     """The sheet that counts, by code and test: the one that came first, in its highest revision."""
     return {place: _newest(_first(group)) for place, group in _by_place(sheets).items()}
+
+
+def counted_apart(sheets: Iterable[KeptSheet], folder: ClassFolder) -> dict[str, list[KeptSheet]]:
+    """The sheets that count for each participant of a class, by first personal code."""
+    owners = folder.owners
+    apart: dict[str, list[KeptSheet]] = {code: [] for code in owners.values()}
+    for (code, _), kept in counted(sheets).items():
+        if code in owners:
+            apart[owners[code]].append(kept)
+    return apart
 
 
 def doubtful(sheets: Sequence[KeptSheet]) -> tuple[str, ...]:

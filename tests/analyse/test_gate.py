@@ -9,9 +9,9 @@ from builder.analyse.gate import consistency, difficulty, discrimination
 RIGHT, WRONG, HALF = Fraction(1), Fraction(0), Fraction(1, 2)
 
 
-def table(n: int) -> list[list[Fraction]]:
+def table(n: int) -> list[list[int]]:
     """Three questions whose answers vary, by so many sitters."""
-    return [[Fraction(at % 2), Fraction(at % 3 > 0), Fraction(at % 5 > 1)] for at in range(n)]
+    return [[at % 2, int(at % 3 > 0), int(at % 5 > 1)] for at in range(n)]
 
 
 def test_under_ten_there_are_counts_alone() -> None:
@@ -45,8 +45,8 @@ def test_relations_begin_at_thirty(n: int, shown: bool, provisional: bool) -> No
 
 def test_what_does_not_vary_is_not_defined() -> None:
     """Everyone right is no correlation of zero, and no total that varies is no reliability."""
-    same = [[RIGHT, *row[1:]] for row in table(30)]
+    same = [[1, *row[1:]] for row in table(30)]
     assert discrimination(same, 0).value is None
     assert discrimination(same, 0).note.startswith("Not defined")
-    level = [[RIGHT, WRONG]] * 30
+    level = [[1, 0]] * 30
     assert consistency(level).note.startswith("Not defined")

@@ -59,7 +59,7 @@ def test_other_boards_hours_stand_beside() -> None:
     """A course for two boards names each one's hours with its unit."""
     other = BOARD.model_copy(update={"name": "Guild", "hour_name": "clock hours", "minutes_in_hour": 60})
     made = said(terms().model_copy(update={"boards": (BOARD, other)}))
-    assert (made["hours"], made["other hours"]) == ("6.00", "5.00 clock hours (Guild)")
+    assert (made["hours"], made["other hours"]) == ("6.00", "5.00 (clock hours, Guild)")
 
 
 def test_achievement_is_for_a_test_that_was_passed() -> None:

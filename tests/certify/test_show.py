@@ -22,7 +22,7 @@ def test_certificates_and_refusals_each_have_a_line() -> None:
     issued = Issued(klass="spring", certificates=(row,), refused=both, fresh=("00001",))
     assert lines(issued) == [
         "Class spring: 1 on the certificate list, 1 refused.",
-        "  00001      Ann: 6.00 clock hours, achievement, issued",
+        "  00001      Ann: 6.00 (clock hours), achievement, issued",
         "  refused    Ben: test final: Half.",
         "  refused    Ben: test final: Late.",
     ]

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import pytest
 
-from builder.collect.verify import refusal
+from builder.collect.verify import expected, refusal
 from builder.model.handed import sheet_of
 from tests.records.made import Value, answers, code_for, folder, person, ring, sheet_bytes
 
@@ -16,7 +16,7 @@ MISTYPED = ANN.code[:-1] + ("X" if ANN.code[-1] != "X" else "Z")
 
 def fault(given: Mapping[str, Value] | None = None, /, **changed: object) -> str:
     """What is said against a sheet of Ann's, changed."""
-    found = refusal(sheet_of(sheet_bytes(ANN.code, given or answers(), **changed)), SPRING, RINGS)
+    found = refusal(sheet_of(sheet_bytes(ANN.code, given or answers(), **changed)), expected(SPRING, RINGS))
     return f"{found.fault} {found.remedy}" if found else ""
 
 
@@ -54,4 +54,4 @@ def test_a_retake_brings_its_own_version() -> None:
     """The second code of a participant belongs to the version it says."""
     ben = person(2, "A", "B")
     sheet = sheet_of(sheet_bytes(ben.codes[1], answers("B")))
-    assert refusal(sheet, folder(ben), RINGS) is None
+    assert refusal(sheet, expected(folder(ben), RINGS)) is None

@@ -9,7 +9,6 @@ from builder.grade.attempts import attempts_of, decisive
 from builder.model.handed import sheet_of
 from builder.model.key import KeyRing
 from builder.model.records import Attempt, KeptSheet
-from builder.model.standing import counted
 from builder.model.taught import Participant
 from tests.records.made import NOW, answers, person, ring, sheet_bytes
 
@@ -26,7 +25,7 @@ def attempts(*wrong: int | None, who: Participant = ANN, keys: KeyRing | None = 
         if missed is not None
     ]
     given = keys or ring()
-    return attempts_of(who, counted(sheets), {(given.test, given.edition): given})
+    return attempts_of(who, sheets, {(given.test, given.edition): given})
 
 
 def test_every_attempt_is_kept_with_its_number() -> None:
@@ -56,7 +55,7 @@ def test_a_pass_decides_over_a_higher_mark_that_fails() -> None:
         KeptSheet(digest="u", received=NOW, sheet=sheet_of(sheet_bytes(ANN.codes[0], unsafe))),
         KeptSheet(digest="s", received=NOW, sheet=sheet_of(sheet_bytes(ANN.codes[1], answers("B", wrong=3)))),
     ]
-    made = attempts_of(ANN, counted(sheets), {("final", "k7q2m9xa"): ring()})
+    made = attempts_of(ANN, sheets, {("final", "k7q2m9xa"): ring()})
     assert [(one.total, one.passed) for one in made] == [(Fraction(9, 10), False), (Fraction(7, 10), True)]
     found = decisive(made, "final")
     assert found

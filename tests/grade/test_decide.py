@@ -10,7 +10,6 @@ from builder.fault import Fault
 from builder.grade.decide import decide
 from builder.model.handed import sheet_of
 from builder.model.records import ClassFolder, Decision, KeptSheet
-from builder.model.standing import counted
 from tests.records.made import (
     NOW,
     Value,
@@ -33,7 +32,7 @@ def decided(given: dict[str, Value] | None, spring: ClassFolder = SPRING) -> Dec
     """The decision about Ann, who answered so."""
     data = [sheet_bytes(ANN.code, given)] if given is not None else []
     sheets = [KeptSheet(digest="d", received=NOW, sheet=sheet_of(one)) for one in data]
-    return decide(terms(), spring, ANN, counted(sheets), {("final", "k7q2m9xa"): KEYS})
+    return decide(terms(), spring.apart()[ANN.code], ANN, sheets, {("final", "k7q2m9xa"): KEYS})
 
 
 def met(decision: Decision) -> dict[str, bool]:
@@ -84,7 +83,7 @@ def test_a_decision_says_what_it_rests_on() -> None:
 def test_a_station_that_is_not_there_is_a_fault() -> None:
     """A course that requires a station it does not have cannot decide."""
     with pytest.raises(Fault, match="requires a station"):
-        decide(terms().model_copy(update={"stations": ()}), SPRING, ANN, {}, {})
+        decide(terms().model_copy(update={"stations": ()}), SPRING, ANN, (), {})
 
 
 chosen = st.sampled_from(["o1", "o2", None])

@@ -15,7 +15,7 @@ def test_everyone_has_every_reason() -> None:
     made = Decision(course="falls", klass="spring", code="A", attempts=(), requirements=found, basis=basis)
     graded = Graded(klass="spring", names={"A": "Ann"}, decisions=(made,), written=("A",), turned=("A",))
     assert lines(graded) == [
-        "Class spring: 0 of 1 met everything, 1 new.",
+        "Class spring: 0 of 1 met everything; 1 decisions new.",
         "  not met  Ann (A)",
         "    yes  test final: 9 of 10.",
         "    no   must pass final: Missed q1.",

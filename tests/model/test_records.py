@@ -6,7 +6,7 @@ import pytest
 from pydantic import ValidationError
 
 from builder.model.records import Basis, Certificate, Decision, Requirement, Terms
-from tests.records.made import terms
+from tests.records.made import folder, person, terms
 
 BASIS = Basis(sheets=(), keys=(), terms="t", evidence="e")
 
@@ -51,3 +51,16 @@ def test_terms_name_a_board() -> None:
     """Without a board's rules attendance would go unasked, so there are no such terms."""
     with pytest.raises(ValidationError):
         Terms(course=terms().course, boards=())
+
+
+def test_a_class_apart_is_each_one_alone() -> None:
+    """Everyone keeps what was seen of them, under any of their codes, and nothing of the others."""
+    ann, ben = person(1, "A", "B"), person(2)
+    both = folder(ann, ben)
+    later = both.presences[0].model_copy(update={"code": ann.codes[1].lower()})
+    stray = both.presences[0].model_copy(update={"code": "nobody"})
+    apart = both.model_copy(update={"presences": (*both.presences, later, stray)}).apart()
+    assert apart[ann.code].presences == (both.presences[0], later)
+    assert apart[ben.code].presences == (both.presences[1],)
+    assert apart[ben.code].station_sheets == (both.station_sheets[1],)
+    assert apart[ben.code].participants == (ben,)

@@ -8,8 +8,8 @@ from hypothesis import strategies as st
 
 from builder.model.handed import sheet_of
 from builder.model.records import KeptSheet
-from builder.model.standing import counted, doubtful
-from tests.records.made import NOW, answers, code_for, sheet_bytes
+from builder.model.standing import counted, counted_apart, doubtful
+from tests.records.made import NOW, answers, code_for, folder, person, sheet_bytes
 
 ONE, OTHER = "1" * 32, "2" * 32
 
@@ -58,6 +58,20 @@ def test_a_sheet_under_two_codes_is_reported() -> None:
     sheets = (kept("a", number=1), kept("b", number=2))
     assert len(counted(sheets)) == 2
     assert "may have been copied" in doubtful(sheets)[0]
+
+
+def test_each_has_their_own_sheets() -> None:
+    """Sheets go to whoever holds the code, first or later; a code that nobody holds goes to nobody."""
+    ann, ben = person(1, "A", "B"), person(2)
+    mine = [
+        KeptSheet(digest=code, received=NOW, sheet=sheet_of(sheet_bytes(code, answers())))
+        for code in (*ann.codes, code_for(7))
+    ]
+    apart = counted_apart(mine, folder(ann, ben))
+    assert {code: [one.digest for one in sheets] for code, sheets in apart.items()} == {
+        ann.code: list(ann.codes),
+        ben.code: [],
+    }
 
 
 def test_plain_revisions_are_not_doubtful() -> None:
