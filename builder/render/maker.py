@@ -27,13 +27,14 @@ class Maker:
     def page(self, at: str, title: str, template: str, **values: object) -> SitePage:
         """A page from a template in `look/pages`, given by keywords.
 
-        Fields of a page are its own, `reviewed` says that a clinician has looked, all else is for the template.
+        Fields of a page are its own; `reviewed`: a clinician has looked; all else is for the template.
         """
         fields = {name: values.pop(name) for name in ("kind", "where", "scripts", "search") if name in values}
         reviewed = bool(values.pop("reviewed", False))
         given = values | {"course": self.course, "to": self.links(at)}
         body = self.fill(f"pages/{template}.html", given) + self.unreviewed(reviewed=reviewed)
-        return SitePage.model_validate({"address": at, "title": title, "body": body, "where": title, **fields})
+        named = {"address": at, "title": title, "where": title}
+        return SitePage.model_validate({**named, "body": body, **fields})
 
     def links(self, at: str) -> Callable[[str], str]:
         """A function that gives the relative link from the page `at` to another."""

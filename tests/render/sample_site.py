@@ -1,7 +1,9 @@
 """The student site of the samples, planned and built once for the tests that look at it."""
 
+from atexit import register
 from functools import cache
 from pathlib import Path
+from shutil import rmtree
 from tempfile import mkdtemp
 
 from bs4 import BeautifulSoup
@@ -49,7 +51,8 @@ def said(tree: BeautifulSoup | Tag) -> str:
 
 @cache
 def built() -> Path:
-    """The sample site, built into a folder that lives as long as the machine keeps such folders."""
+    """The sample site, built into a folder that goes when the tests end."""
     folder = Path(mkdtemp(prefix="caseloom-site-"))
+    register(rmtree, folder, ignore_errors=True)
     build_site(plan(), folder)
     return folder

@@ -26,7 +26,7 @@
   }
   function prepared() {
     var index = window.caseloomIndex;
-    if (index && !index.folded) {
+    if (!index.folded) {
       var pages = {};
       index.docs.forEach(function (one) { if (one.location.indexOf("#") < 0) pages[one.location] = bare(one.title); });
       index.folded = index.docs.map(function (one) {
@@ -35,7 +35,7 @@
         return { at: one.location, title: title, text: text, low: fold(text), head: fold(title) };
       });
     }
-    return index ? index.folded : [];
+    return index.folded;
   }
   function weight(one, words) {
     var sum = 0;
@@ -61,6 +61,7 @@
     return li;
   }
   function show() {
+    if (!window.caseloomIndex) return;
     var words = fold(field.value).split(/\s+/).filter(Boolean);
     var hits = prepared().map(function (one) { return { one: one, sum: words.length ? weight(one, words) : 0 }; })
       .filter(function (hit) { return hit.sum; })

@@ -57,7 +57,7 @@
       step.addEventListener("submit", decide.bind(null, visit, step));
     });
     var on = visit.querySelector(".on");
-    var back = visit.querySelector(".back"), day = visit.querySelector(".day");
+    var back = visit.querySelector(".look-back"), day = visit.querySelector(".day");
     if (on) on.addEventListener("click", function () {
       on.hidden = day.hidden = true;
       back.hidden = false;

@@ -96,7 +96,10 @@
   function begin() {
     keeper = loom.keeper(code);
     state = keeper.read() || { sheet: loom.fresh(), rev: 0, started: loom.stamp(new Date()), finished: null, answers: {} };
-    data.questions.forEach(function (one) { put(one, state.answers[one.q]); });
+    data.questions.forEach(function (one) {
+      put(one, state.answers[one.q]);
+      state.answers[one.q] = valueOf(one);
+    });
     keep();
     paper.hidden = false;
     byId("to-review").hidden = false;
