@@ -42,6 +42,17 @@ class Row:
         """All cells, from left to right."""
         return (self.lessons, self.practice, *self.tests, self.stations, self.minutes)
 
+    @property
+    def proven(self) -> bool:
+        """Whether a station proves it, or every version of every test asks for it."""
+        return bool(self.stations.count) or (bool(self.tests) and all(one.count for one in self.tests))
+
+    @property
+    def marked(self) -> tuple[tuple[Cell, bool], ...]:
+        """Every cell, and whether it is a hole: what is proven elsewhere needs no proof here."""
+        proofs = (*self.tests, self.stations) if self.proven else ()
+        return tuple((cell, not cell.count and cell not in proofs) for cell in self.cells)
+
 
 def coverage_page(made: Maker, rings: tuple[KeyRing, ...]) -> SitePage:
     """The matrix of objectives, and its holes by name."""
@@ -100,11 +111,10 @@ def _minutes(item: AgendaItem) -> int:
 
 def _holes(made: Maker, row: Row) -> Iterator[str]:
     """What an objective lacks: a lesson, practice, time, or proof (in each version, or by a station)."""
-    asked = bool(row.tests) and all(cell.count for cell in row.tests)
     lacking = {
         "lesson": not row.lessons.count,
         "practice": not row.practice.count,
-        "proof": not asked and not row.stations.count,
+        "proof": not row.proven,
         "minutes": not row.minutes.count,
     }
     return (

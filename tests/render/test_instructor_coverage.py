@@ -50,6 +50,14 @@ def test_holes_are_named() -> None:
     ]
 
 
+def test_only_holes_are_marked() -> None:
+    """What is proven elsewhere is plainly none; what is missing is marked as such."""
+    rows = page(judged_course()).select("tbody tr")
+    assert [len(row.select(".hole")) for row in rows] == [0, 3]
+    bare = page(replace(judged_course(), stations={})).select("tbody tr")
+    assert [len(row.select(".hole")) for row in bare] == [0, 6]
+
+
 def test_an_objective_that_nothing_proves_is_a_hole() -> None:
     """Neither questions in every version nor a station."""
     bare = replace(judged_course(), stations={})
