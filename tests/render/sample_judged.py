@@ -28,11 +28,10 @@ from tests.render.samples import course
 EARLY = Contested(point="early_friction", taught="Only on fibrous tissue.", other="One school works early.")
 
 
-def case(name: str, title: str = "Landing on the rig") -> Case:
-    """A bruised thigh over two visits, the second after it was hurt again."""
+def visits() -> list[dict[str, object]]:
+    """The next afternoon, and the day after it was hurt again."""
     chosen = {"card": "cold_pack", "written": {"minutes": Decimal(20)}, "because": "Nothing else today."}
-    wrong = {"card": "friction", "written": {"minutes": Decimal(9), "warmed": "no"}}
-    visit = {
+    first = {
         "id": "v1",
         "title": "The next afternoon",
         "since_injury": "30 h",
@@ -41,10 +40,15 @@ def case(name: str, title: str = "Landing on the rig") -> Case:
         "findings": {"swelling_trend": "rising", "knee_bend": Decimal(72)},
         "phase": "acute",
         "chosen": [chosen],
-        "wrong": [wrong],
+        "wrong": [{"card": "friction", "written": {"minutes": Decimal(9), "warmed": "no"}}],
         "next": "The swelling settled.",
     }
     again = {"since_injury": "100 h", "since_reinjury": "20 h", "chosen": [{"card": "refer"}], "wrong": []}
+    return [first, {**first, **again, "id": "v2", "title": "Hurt again"}]
+
+
+def case(name: str, title: str = "Landing on the rig") -> Case:
+    """A bruised thigh over two visits, the second after it was hurt again."""
     return Case.model_validate(
         {
             "format": 1,
@@ -57,7 +61,7 @@ def case(name: str, title: str = "Landing on the rig") -> Case:
             "tissue": {"kind": "muscle", "name": "thigh", "region": "thigh", "side": "right"},
             "severity": "moderate",
             "history": {"pain": Decimal(3)},
-            "visits": [visit, {**visit, **again, "id": "v2", "title": "Hurt again"}],
+            "visits": visits(),
         }
     )
 
