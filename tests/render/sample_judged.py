@@ -31,7 +31,7 @@ EARLY = Contested(point="early_friction", taught="Only on fibrous tissue.", othe
 def visits() -> list[dict[str, object]]:
     """The next afternoon, and the day after it was hurt again."""
     chosen = {"card": "cold_pack", "written": {"minutes": Decimal(20)}, "because": "Nothing else today."}
-    first = {
+    first: dict[str, object] = {
         "id": "v1",
         "title": "The next afternoon",
         "since_injury": "30 h",
@@ -43,7 +43,12 @@ def visits() -> list[dict[str, object]]:
         "wrong": [{"card": "friction", "written": {"minutes": Decimal(9), "warmed": "no"}}],
         "next": "The swelling settled.",
     }
-    again = {"since_injury": "100 h", "since_reinjury": "20 h", "chosen": [{"card": "refer"}], "wrong": []}
+    again: dict[str, object] = {
+        "since_injury": "100 h",
+        "since_reinjury": "20 h",
+        "chosen": [{"card": "refer"}],
+        "wrong": [],
+    }
     return [first, {**first, **again, "id": "v2", "title": "Hurt again"}]
 
 
