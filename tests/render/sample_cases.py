@@ -12,6 +12,59 @@ OPTIONS: dict[str, tuple[str, tuple[str, ...]]] = {
 }
 
 
+PHASES_SHOWN: dict[str, Any] = {
+    "p1": ("acute", ()),
+    "p2": ("early repair (subacute)", ()),
+    "p3": ("remodelling", ()),
+}
+WHY, RESTS = (
+    "30 hours after a moderate contusion, with swelling still rising.",
+    "Own default · common practice",
+)
+PHASES_SAID = [
+    {"option": "p1", "mark": "right", "word": "Right", "reason": WHY, "rests_on": RESTS},
+    {
+        "option": "p2",
+        "mark": "wrong",
+        "word": "Not this",
+        "reason": f"It is acute. {WHY}",
+        "rests_on": RESTS,
+    },
+    {
+        "option": "p3",
+        "mark": "wrong",
+        "word": "Not this",
+        "reason": f"It is acute. {WHY}",
+        "rests_on": RESTS,
+    },
+]
+CHANGE = "If the swelling had begun to fall, light gliding beside the site would be OK as written."
+OPTIONS_SAID = [
+    {
+        "option": "glide",
+        "mark": "not_yet",
+        "word": "Not yet",
+        "reason": "With swelling rising, any hand on the area can add to it.",
+        "rests_on": "Common practice",
+        "would_change": (CHANGE,),
+    },
+    {
+        "option": "pack",
+        "mark": "ok",
+        "word": "OK as written",
+        "reason": "Swelling is rising: contain it before anything else.",
+        "rests_on": "Dubois 2020 · review",
+        "contested": "Often taught to shorten healing. Others: comfort only.",
+    },
+    {
+        "option": "rub",
+        "mark": "barred",
+        "word": "Not here",
+        "reason": "There is no fibrous tissue to work on.",
+    },
+]
+
+
 def scene(title: str = "The next afternoon") -> Scene:
     """A scene with a finding of each kind that has a drawing."""
     cells = [
@@ -40,34 +93,12 @@ def question(name: str, stem: str, titles: dict[str, Any], *, kind: str = "one")
 
 def phase_question() -> PracticeQuestion:
     """Which phase: two wrong answers that share their reason."""
-    titles = {"p1": ("acute", ()), "p2": ("early repair (subacute)", ()), "p3": ("remodelling", ())}
-    why, rests = (
-        "30 hours after a moderate contusion, with swelling still rising.",
-        "Own default · common practice",
-    )
-    said = [
-        {"option": "p1", "mark": "right", "word": "Right", "reason": why, "rests_on": rests},
-        {
-            "option": "p2",
-            "mark": "wrong",
-            "word": "Not this",
-            "reason": f"It is acute. {why}",
-            "rests_on": rests,
-        },
-        {
-            "option": "p3",
-            "mark": "wrong",
-            "word": "Not this",
-            "reason": f"It is acute. {why}",
-            "rests_on": rests,
-        },
-    ]
     return PracticeQuestion.model_validate(
         {
             "topic": "phase",
-            "question": question("q1", "Which phase is this?", titles),
+            "question": question("q1", "Which phase is this?", PHASES_SHOWN),
             "right": ("p1",),
-            "feedback": said,
+            "feedback": PHASES_SAID,
             "reviewed": False,
         }
     )
@@ -75,37 +106,12 @@ def phase_question() -> PracticeQuestion:
 
 def option_question(name: str, *, kind: str = "one") -> PracticeQuestion:
     """What to do: one right, two not yet, one of them contested."""
-    change = "If the swelling had begun to fall, light gliding beside the site would be OK as written."
-    said = [
-        {
-            "option": "glide",
-            "mark": "not_yet",
-            "word": "Not yet",
-            "reason": "With swelling rising, any hand on the area can add to it.",
-            "rests_on": "Common practice",
-            "would_change": (change,),
-        },
-        {
-            "option": "pack",
-            "mark": "ok",
-            "word": "OK as written",
-            "reason": "Swelling is rising: contain it before anything else.",
-            "rests_on": "Dubois 2020 · review",
-            "contested": "Often taught to shorten healing. Others: comfort only.",
-        },
-        {
-            "option": "rub",
-            "mark": "barred",
-            "word": "Not here",
-            "reason": "There is no fibrous tissue to work on.",
-        },
-    ]
     return PracticeQuestion.model_validate(
         {
             "topic": "option",
             "question": question(name, "What do you do now?", OPTIONS, kind=kind),
             "right": ("pack",),
-            "feedback": said,
+            "feedback": OPTIONS_SAID,
             "reviewed": False,
         }
     )

@@ -97,54 +97,56 @@ def row(phases: tuple[str, ...], answer: str, **more: object) -> dict[str, Any]:
     return {"phase": phases, "answer": answer, **given, **more}
 
 
+EARLY = {
+    "point": "early_friction",
+    "taught": "Only on fibrous tissue.",
+    "other": "One school works early.",
+}
+NEAR, AWAY = ("on",), ("adjacent", "proximal", "distal", "remote")
+LIMITS = {"minutes": {"at_most": 5}, "pressure": {"at_most": 3}, "warmed": "yes"}
+FRICTION: dict[str, Any] = {
+    "name": "Cross-fibre friction",
+    "kind": "technique",
+    "hands_on": True,
+    "serves": ("restore",),
+    "what": "A fingertip and the skin move as one, across the fibres, on the exact spot.",
+    "stroke": "across",
+    "who_moves": "therapist",
+    "muscle": "slack",
+    "usual": {"minutes": 2, "pressure": 2, "warmed": "yes"},
+    "baseline": (
+        row(("acute", "early_repair"), "not_yet", site=NEAR, contested=EARLY),
+        row(("late_repair",), "not_yet", site=NEAR),
+        row(("remodelling",), "ok", site=NEAR, limits=LIMITS, why="The firm band is the place for it."),
+        row(("none",), "not_yet", site=NEAR),
+        row(tuple(PHASE_WORDS), "barred", site=AWAY, why="Elsewhere there is nothing for it to work on."),
+    ),
+    "stop_if": ("Pain still rising after two minutes", "Bruise or heat"),
+    "cautions": ("Never with thinned blood",),
+    "evidence": {"speaks_for": "Wide use.", "speaks_against": "Two small trials and no certainty."},
+}
+COLD: dict[str, Any] = {
+    "name": "Cold pack",
+    "kind": "technique",
+    "hands_on": False,
+    "serves": ("limit",),
+    "what": "A cold pack over a damp cloth, on the area and a hand's width around.",
+    "stroke": "still",
+    "baseline": (row(tuple(PHASE_WORDS), "ok"),),
+}
+REFER: dict[str, Any] = {
+    "name": "Refer",
+    "kind": "action",
+    "hands_on": False,
+    "serves": ("refer",),
+    "what": "Stop, explain, and send the client on with a note.",
+    "baseline": (row(tuple(PHASE_WORDS), "ok"),),
+}
+
+
 def cards() -> dict[str, Card]:
     """One technique with limits and a contested cell, one without, one action."""
-    early = {
-        "point": "early_friction",
-        "taught": "Only on fibrous tissue.",
-        "other": "One school works early.",
-    }
-    near, away = ("on",), ("adjacent", "proximal", "distal", "remote")
-    limits = {"minutes": {"at_most": 5}, "pressure": {"at_most": 3}, "warmed": "yes"}
-    friction = {
-        "name": "Cross-fibre friction",
-        "kind": "technique",
-        "hands_on": True,
-        "serves": ("restore",),
-        "what": "A fingertip and the skin move as one, across the fibres, on the exact spot.",
-        "stroke": "across",
-        "who_moves": "therapist",
-        "muscle": "slack",
-        "usual": {"minutes": 2, "pressure": 2, "warmed": "yes"},
-        "baseline": (
-            row(("acute", "early_repair"), "not_yet", site=near, contested=early),
-            row(("late_repair",), "not_yet", site=near),
-            row(("remodelling",), "ok", site=near, limits=limits, why="The firm band is the place for it."),
-            row(("none",), "not_yet", site=near),
-            row(tuple(PHASE_WORDS), "barred", site=away, why="Elsewhere there is nothing for it to work on."),
-        ),
-        "stop_if": ("Pain still rising after two minutes", "Bruise or heat"),
-        "cautions": ("Never with thinned blood",),
-        "evidence": {"speaks_for": "Wide use.", "speaks_against": "Two small trials and no certainty."},
-    }
-    cold = {
-        "name": "Cold pack",
-        "kind": "technique",
-        "hands_on": False,
-        "serves": ("limit",),
-        "what": "A cold pack over a damp cloth, on the area and a hand's width around.",
-        "stroke": "still",
-        "baseline": (row(tuple(PHASE_WORDS), "ok"),),
-    }
-    refer = {
-        "name": "Refer",
-        "kind": "action",
-        "hands_on": False,
-        "serves": ("refer",),
-        "what": "Stop, explain, and send the client on with a note.",
-        "baseline": (row(tuple(PHASE_WORDS), "ok"),),
-    }
-    made = {"friction": friction, "cold_pack": cold, "refer": refer}
+    made = {"friction": FRICTION, "cold_pack": COLD, "refer": REFER}
     return {name: Card.model_validate({"format": 1, "id": name, **one}) for name, one in made.items()}
 
 
@@ -203,51 +205,51 @@ def content() -> Content:
     )
 
 
+FILE: dict[str, Any] = {
+    "format": 1,
+    "id": "lanternfall",
+    "title": "Lanternfall Clinic course",
+    "number": "LC-01",
+    "level": "Intermediate",
+    "provider": {
+        "name": "Lanternfall Clinic",
+        "address": "Ring 1, Lanternfall",
+        "contact": "desk@lanternfall.example",
+    },
+    "instructor": {"name": "Ada Quill", "credentials": "LMT"},
+    "audience": {
+        "who": "Therapists of the touring circus.",
+        "licence": "A licence to treat soft tissue.",
+    },
+    "description": "Which technique is right for which tissue, in which phase, and how much of it.",
+    "subjects": "Soft-tissue injuries",
+    "delivery": "Live",
+    "objectives": [{"id": "phases", "text": "Tell the phase of healing from time and signs."}],
+    "lessons": [{"file": "phases.md", "title": "Tissue heals in phases"}],
+    "practice": [{"id": "first", "title": "First cases", "cases": ["landing"]}],
+    "requirements": {"test": "final", "attendance": "100 %"},
+    "positions": {"early_friction": "Not before remodelling."},
+    "policies": {"retake": "Twice."},
+    "disclosures": "None.",
+    "references": ["example_2020"],
+}
+SITE: dict[str, Any] = {
+    "format": 1,
+    "caution": "Education, not medical advice. Work within licence and local law; stop at a red flag.",
+    "short_caution": "Education, not medical advice. On a red flag: stop and refer.",
+    "unreviewed": "These rules are not yet reviewed by a clinician.",
+    "colours": {"light": {}, "dark": {}},
+}
+
+
 def course(**more: object) -> Course:
     """The sample course; keywords replace parts of its file."""
-    file = {
-        "format": 1,
-        "id": "lanternfall",
-        "title": "Lanternfall Clinic course",
-        "number": "LC-01",
-        "level": "Intermediate",
-        "provider": {
-            "name": "Lanternfall Clinic",
-            "address": "Ring 1, Lanternfall",
-            "contact": "desk@lanternfall.example",
-        },
-        "instructor": {"name": "Ada Quill", "credentials": "LMT"},
-        "audience": {
-            "who": "Therapists of the touring circus.",
-            "licence": "A licence to treat soft tissue.",
-        },
-        "description": "Which technique is right for which tissue, in which phase, and how much of it.",
-        "subjects": "Soft-tissue injuries",
-        "delivery": "Live",
-        "objectives": [{"id": "phases", "text": "Tell the phase of healing from time and signs."}],
-        "lessons": [{"file": "phases.md", "title": "Tissue heals in phases"}],
-        "practice": [{"id": "first", "title": "First cases", "cases": ["landing"]}],
-        "tests": [sample_test()],
-        "requirements": {"test": "final", "attendance": "100 %"},
-        "positions": {"early_friction": "Not before remodelling."},
-        "policies": {"retake": "Twice."},
-        "disclosures": "None.",
-        "references": ["example_2020"],
-        **more,
-    }
-    site = {
-        "format": 1,
-        "caution": "Education, not medical advice. Work within licence and local law; stop at a red flag.",
-        "short_caution": "Education, not medical advice. On a red flag: stop and refer.",
-        "unreviewed": "These rules are not yet reviewed by a clinician.",
-        "colours": {"light": {}, "dark": {}},
-    }
     return Course(
-        file=CourseFile.model_validate(file),
+        file=CourseFile.model_validate({**FILE, "tests": [sample_test()], **more}),
         cases={},
         stations={},
         lessons={"phases": LESSON},
-        site=SiteConfig.model_validate(site),
+        site=SiteConfig.model_validate(SITE),
         content=content(),
     )
 
