@@ -14,10 +14,7 @@ def test_there_are_two_parsers() -> None:
     assert [getattr(loader, "__name__", "") for loader in LOADERS] == ["CSafeLoader", "SafeLoader"]
 
 
-@both
-def test_plain_data(loader: Loader) -> None:
-    """Blocks, lists, both flow styles, folded and literal text become plain data."""
-    text = """\
+PLAIN = """\
 # a comment
 format: 1
 title: "A: quoted"
@@ -34,7 +31,12 @@ literal: |
   b
 empty:
 """
-    parsed = read_yaml(text.encode(), "a.yml", loader)
+
+
+@both
+def test_plain_data(loader: Loader) -> None:
+    """Blocks, lists, both flow styles, folded and literal text become plain data."""
+    parsed = read_yaml(PLAIN.encode(), "a.yml", loader)
     assert parsed.value == {
         "format": 1,
         "title": "A: quoted",
