@@ -10,13 +10,14 @@ from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.space import FAR, Cell, Space, Value
 from builder.judge.words import between, told, value_words
-from builder.model.card import Answer, site_of
+from builder.model.card import SITES, Answer, site_of
 from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
 
 Change = tuple[str, Cell]
 MOST = 4
 WRITTEN = "written."
+DERIVED = frozenset({"phase", "severity", "signs_behind", "session_urgency"})
 
 
 @dataclass(frozen=True)
@@ -53,6 +54,8 @@ def would_change(trial: Trial, judged: OptionJudgement) -> tuple[WouldChange, ..
     change is missed; of a variable the nearest cell is told for each answer.
     """
     room = list(_room(trial, judged))
+    if not _can_change(trial, judged, {name for name, _ in room}):
+        return ()
     for size in (1, 2):
         found: dict[tuple[str, ...], WouldChange] = {}
         for changes in combinations(room, size):
@@ -66,6 +69,20 @@ def would_change(trial: Trial, judged: OptionJudgement) -> tuple[WouldChange, ..
         if found:
             return tuple(found.values())
     return ()
+
+
+def _can_change(trial: Trial, judged: OptionJudgement, room: set[str]) -> bool:
+    """Whether any change in the room could give another answer: judged once with all of it left open."""
+    if judged.at_worst == "barred" and trial.options.is_barred_by(trial.state, judged.card, DERIVED | room):
+        return False
+    state = list(trial.state)
+    for name in room:
+        if not name.startswith(WRITTEN):
+            state[trial.space.index[name]] = trial.space.variables[name].everything
+    frame, card = trial.frame_of(state), trial.options.cards[judged.card]
+    written = {name: value for name, value in judged.written.items() if f"{WRITTEN}{name}" not in room}
+    answers = {one for site in SITES for one in trial.options.answers(frame, card, site, written)}
+    return answers != {judged.at_worst}
 
 
 def _room(trial: Trial, judged: OptionJudgement) -> Iterator[Change]:

@@ -26,6 +26,7 @@ class Encoding:
             self._exactly_one(cells)
         self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
+        self.answering = [rule for rule in content.rules.values() if not _tests_written(rule)]
         self._excluded()
         self._phase()
         self._session()
@@ -62,7 +63,9 @@ class Encoding:
         """True where the card may be used at a site: its cell is OK and no rule answers against it."""
         cells = [self.word("phase", row_phase) for row_phase in _ok_phases(card, site)]
         against = [
-            self.fires[rule.id] for rule in self.content.rules.values() if _answers_against(rule, card, site)
+            self.fires[rule.id]
+            for rule in self.answering
+            if any(one.answer and addressed(one, card, site) for one in rule.options)
         ]
         return -self.any_of([-self.any_of(cells), *against])
 
@@ -116,10 +119,8 @@ def _ok_phases(card: Card, site: str) -> list[str]:
     return [phase for row in card.baseline if row.answer == "ok" and site in row.site for phase in row.phase]
 
 
-def _answers_against(rule: Rule, card: Card, site: str) -> bool:
-    if any(getattr(atom, "name", "").startswith("written.") for atom in atoms(rule.when)):
-        return False
-    return any(one.answer and addressed(one, card, site) for one in rule.options)
+def _tests_written(rule: Rule) -> bool:
+    return any(atom.name.startswith("written.") for atom in atoms(rule.when))
 
 
 def addressed(effect: OptionEffect, card: Card, site: str) -> bool:

@@ -111,6 +111,16 @@ class OptionJudge:
         tally = self._tally(frame, card, site, written)
         return ANSWERS[tally.sure], ANSWERS[tally.worst]
 
+    def is_barred_by(self, state: list[int], card: str, moving: frozenset[str] | set[str]) -> bool:
+        """Whether a rule that names nothing of what moves bars a card everywhere, surely or at worst."""
+        return any(
+            one.effect.answer == "barred"
+            and not one.effect.sites
+            and one.when(state) is not Truth.FALSE
+            and not any(atom.name in moving for atom in atoms(one.rule.when))
+            for one in self.bearing[card]
+        )
+
     def _tally(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> Tally:
         state = self._with_written(frame, site, written)
         tally = Tally()

@@ -1,0 +1,31 @@
+"""`caseloom check` on a good and on a broken course."""
+
+import json
+import shutil
+from pathlib import Path
+
+from tests.cli.run import run, status
+from tests.demo.built import COURSE
+
+
+def test_a_sound_course_is_status_zero() -> None:
+    """The demonstration has nothing that must be fixed."""
+    done = run("check", COURSE)
+    assert status(done) == 0
+    assert "no errors" in done.output
+
+
+def test_a_misspelt_key_is_status_one_with_its_line(tmp_path: Path) -> None:
+    """File, line, the marked place and the nearest name are printed; the data says the same."""
+    copy = shutil.copytree(COURSE, tmp_path / "a course é")
+    case = copy / "cases" / "stilt_ankle.yml"
+    case.write_text(case.read_text(encoding="utf-8").replace("mechanism:", "mechanizm:", 1), encoding="utf-8")
+    done = run("check", copy)
+    assert status(done) == 1
+    assert "cases/stilt_ankle.yml:" in done.output
+    assert "mechanism" in done.output
+    assert "^" in done.output
+    data = json.loads(run("check", copy, "--json").output)
+    assert data["format"] == "caseloom/check/1"
+    assert data["counts"]["error"] >= 1
+    assert {one["file"] for one in data["to_fix"] if one["level"] == "error"} == {"cases/stilt_ankle.yml"}

@@ -1,0 +1,27 @@
+"""The solver's door: clauses in, a solution or none out."""
+
+from builder.doors.solver import Solver
+
+
+def test_a_solution_meets_every_clause() -> None:
+    """One of two, not the first, so the second."""
+    with Solver() as solver:
+        solver.add([[1, 2], [-1]])
+        assert solver.model([]) == frozenset({2})
+
+
+def test_assumptions_hold_for_one_question_only() -> None:
+    """What is assumed once is forgotten afterwards."""
+    with Solver() as solver:
+        solver.add([[1, 2]])
+        assert solver.model([-1, -2]) is None
+        assert solver.model([-1]) == frozenset({2})
+
+
+def test_clauses_may_follow_a_question() -> None:
+    """A solver that has answered still takes clauses."""
+    with Solver() as solver:
+        solver.add([[1]])
+        assert solver.model([]) == frozenset({1})
+        solver.add([[-1, 2], [-2]])
+        assert solver.model([]) is None

@@ -1,0 +1,90 @@
+"""Building: two outputs under different parents, the same bytes twice, and nothing that gives a key away."""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from builder.diagnostic import Diagnostic
+from builder.fault import Fault
+from builder.flow import build as flow
+from builder.flow.build import KeyInPublished, build, read_secret
+from builder.flow.opened import open_course
+from builder.place import Place
+from tests.demo.built import COURSE, built_again, demo, opened
+
+
+def files(folder: Path) -> dict[str, bytes]:
+    """Every file below a folder by its name."""
+    return {
+        path.relative_to(folder).as_posix(): path.read_bytes() for path in folder.rglob("*") if path.is_file()
+    }
+
+
+def test_students_and_instructor_are_apart() -> None:
+    """Keys, papers and the instructor's site lie under `private`, and nothing of them under `publish`."""
+    out, _ = demo()
+    assert (out / "publish" / "index.html").is_file()
+    assert (out / "private" / "instructor" / "index.html").is_file()
+    assert {path.parent.name for path in (out / "private").rglob("final-*.json")} == {"keys", "papers"}
+    assert not [name for name in files(out / "publish") if "key" in Path(name).stem or "private" in name]
+
+
+def test_the_secret_is_in_neither_site() -> None:
+    """The private secret of the versions never leaves its file."""
+    out, _ = demo()
+    secret = (COURSE / "private" / "draw_secret").read_bytes().strip()
+    assert not [name for name, data in files(out).items() if secret in data]
+
+
+def test_the_same_course_gives_the_same_bytes() -> None:
+    """Two builds in two folders differ in nothing, sites, papers and keys alike."""
+    first, second = files(demo()[0]), files(built_again())
+    differing = [name for name, data in second.items() if first.get(name) != data]
+    missing = first.keys() - second.keys()
+    assert differing == []
+    assert {name.split("/")[1] for name in missing} == {"classes", "records.db"}
+
+
+def test_a_course_with_errors_is_not_built(tmp_path: Path) -> None:
+    """The site that is there stays as it was."""
+    copy = shutil.copytree(COURSE, tmp_path / "course")
+    case = copy / "cases" / "unicycle_thigh.yml"
+    case.write_text(
+        case.read_text(encoding="utf-8").replace("phase: acute", "phase: late_repair"), encoding="utf-8"
+    )
+    (tmp_path / "out" / "publish").mkdir(parents=True)
+    (tmp_path / "out" / "publish" / "index.html").write_text("before", encoding="utf-8")
+    with pytest.raises(Fault, match="errors to fix"):
+        build(open_course(copy), copy, tmp_path / "out")
+    assert files(tmp_path / "out") == {"publish/index.html": b"before"}
+
+
+def test_a_leak_stops_the_build_and_leaves_what_was_there(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Whatever the search finds is named, and neither site is replaced."""
+    leak = Diagnostic("key_shown", "error", Place("tests/final-a.html"), "A reason is in it.", "Take it out.")
+    monkeypatch.setattr(flow, "find_leaks", lambda *_: [leak])
+    (tmp_path / "publish").mkdir()
+    (tmp_path / "publish" / "index.html").write_text("before", encoding="utf-8")
+    with pytest.raises(KeyInPublished, match=r"tests/final-a\.html: A reason is in it\."):
+        build(opened(), COURSE, tmp_path)
+    assert files(tmp_path) == {"publish/index.html": b"before"}
+
+
+def test_a_missing_secret_is_made_once(tmp_path: Path) -> None:
+    """A new course gets a secret of 32 bytes, and keeps it."""
+    made = read_secret(tmp_path)
+    assert len(made) == 32
+    assert read_secret(tmp_path) == made
+
+
+def test_a_damaged_secret_is_a_fault(tmp_path: Path) -> None:
+    """A secret that is not what was written is never replaced in silence."""
+    path = tmp_path / "private" / "draw_secret"
+    path.parent.mkdir()
+    path.write_text("not hex", encoding="utf-8")
+    with pytest.raises(Fault, match="back-up"):
+        read_secret(tmp_path)
+    assert path.read_text(encoding="utf-8") == "not hex"

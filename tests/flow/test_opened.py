@@ -1,0 +1,75 @@
+"""Opening a course: read, judged and checked in one go."""
+
+import shutil
+from pathlib import Path
+
+import pytest
+
+from builder.fault import Fault
+from builder.flow.opened import explain_case, open_course
+from tests.demo.built import COURSE, opened
+
+
+def damaged(tmp_path: Path, file: str, old: str, new: str) -> Path:
+    """A copy of the demonstration with one place changed."""
+    copy = shutil.copytree(COURSE, tmp_path / "course")
+    text = (copy / file).read_text(encoding="utf-8")
+    assert old in text
+    (copy / file).write_text(text.replace(old, new, 1), encoding="utf-8")
+    return copy
+
+
+def test_the_demonstration_is_sound() -> None:
+    """No error and no warning; the only advice is that nobody has reviewed the rules yet."""
+    assert opened().sound
+    assert {one.check for one in opened().to_fix} == {"not_reviewed"}
+
+
+def test_every_visit_of_the_demonstration_is_judged() -> None:
+    """Each case has as many judgements as visits."""
+    course = opened().course
+    assert course is not None
+    judged = {name: len(visits) for name, visits in opened().judged.items()}
+    assert judged == {name: len(case.visits) for name, case in course.cases.items()}
+
+
+def test_a_wrong_phase_is_an_error_with_its_place(tmp_path: Path) -> None:
+    """A declared phase that time and signs contradict is named with file, line and remedy."""
+    copy = damaged(tmp_path, "cases/unicycle_thigh.yml", "phase: remodelling", "phase: early_repair")
+    again = open_course(copy)
+    (found,) = [one for one in again.to_fix if one.check == "declared_phase"]
+    assert not again.sound
+    assert found.place.file == "cases/unicycle_thigh.yml"
+    line = (copy / found.place.file).read_text(encoding="utf-8").splitlines()[found.place.line - 1]
+    assert line.strip() == "phase: early_repair"
+    assert "remodelling" in found.remedy
+
+
+def test_a_course_that_cannot_be_put_together_still_says_why(tmp_path: Path) -> None:
+    """Without a readable course file there is no course, but what is wrong is listed."""
+    copy = damaged(tmp_path, "course.yml", "title:", "titel:")
+    again = open_course(copy)
+    assert again.course is None
+    assert not again.sound
+    assert "titel" in again.text(width=80, colour=False)
+    assert again.json()["counts"]["error"] >= 1
+
+
+def test_a_folder_without_a_course_is_a_fault(tmp_path: Path) -> None:
+    """The message says what to name instead."""
+    with pytest.raises(Fault, match="holds no course"):
+        open_course(tmp_path)
+
+
+def test_an_unknown_case_names_those_there_are() -> None:
+    """Asking for a case that is not there lists the ones that are."""
+    with pytest.raises(Fault, match="unicycle_thigh"):
+        explain_case(opened(), "nobody")
+
+
+def test_a_case_is_explained_in_words_and_as_data() -> None:
+    """Both tell of every visit."""
+    lines, data = explain_case(opened(), "unicycle_thigh")
+    assert data["format"] == "caseloom/explain/1"
+    assert len(data["visits"]) == 4
+    assert sum(line.startswith("  Session") for line in lines) == 4
