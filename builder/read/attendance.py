@@ -15,7 +15,7 @@ from builder.read.nearest import quoted
 from builder.read.rows import Row, rows_of, wrong_columns
 
 COLUMNS = ("code", "day", "arrived", "left")
-_MOMENT = re.compile(r"\d{4}-\d\d-\d\d[T ]\d\d:\d\d(:\d\d)?(Z|[+-]\d\d:\d\d)")
+_MOMENT = re.compile(r"20\d\d-\d\d-\d\d[T ]\d\d:\d\d(:\d\d)?(Z|[+-]\d\d:\d\d)")
 _HOW = "Write it with its offset from world time: `2026-11-21T09:00-05:00`."
 
 

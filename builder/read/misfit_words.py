@@ -115,11 +115,6 @@ def _time(misfit: Misfit, subject: str) -> Words:
     return Words("time_expected", message, "Write hours and minutes with two digits each: `09:30`.")
 
 
-def _share(misfit: Misfit, subject: str) -> Words:
-    message = f"{subject} must be a share, not {quoted(misfit.value)}."
-    return Words("share_expected", message, "Write it as `75 %` or `3/4`.")
-
-
 def _yes_no(misfit: Misfit, subject: str) -> Words:
     return Words("yes_or_no_expected", f"{subject} cannot be {quoted(misfit.value)}.", "Write `yes` or `no`.")
 
@@ -163,5 +158,4 @@ _FAMILIES: tuple[tuple[str, Callable[[Misfit, str], Words]], ...] = (
     ("date_", _date),
     ("time_", _time),
     ("bool_", _yes_no),
-    ("fraction_", _share),
 )

@@ -37,6 +37,20 @@ FILES: dict[str, type[Noun]] = {
     "content/references.yml": ReferenceBook,
     "site_config.yml": SiteConfig,
 }
+
+
+def test_a_list_may_be_too_long() -> None:
+    """The bound that the noun sets is named."""
+    words = words_for(Misfit(("levels",), "too_long", [1] * 7, "", {"max_length": 6}), "levels")
+    assert words == ("list_too_long", "`levels` may have at most 6 entries.", "Remove some.")
+
+
+def test_a_sort_nobody_met_is_still_said_plainly() -> None:
+    """A validator's new word for something is never shown."""
+    words = words_for(Misfit(("a",), "brand_new", "x", "Input should be brand new"), "a")
+    assert words == ("value_unfit", "`a` cannot be `x`.", "Compare it with a file that works.")
+
+
 WRONG = st.sampled_from(
     [
         None,

@@ -48,6 +48,12 @@ def test_an_id_is_given_once_among_files_of_one_sort(tmp_path: Path) -> None:
     assert reading.course.content.own_rules == frozenset()
 
 
+def test_what_is_no_id_is_not_held_twice(tmp_path: Path) -> None:
+    """A number where an id belongs is told as such, not as given twice."""
+    found = changed(tmp_path / "root", S, CRITERION, CRITERION.replace("cloth,", "3,") * 2).found
+    assert [one.check for one in found if one.place.file == "stations/cooling.yml"] == ["text_expected"] * 2
+
+
 def test_files_of_two_sorts_may_share_an_id(tmp_path: Path) -> None:
     """A station may be called like a case."""
     station = (BASE / S).read_text(encoding="utf-8").replace("id: cooling", "id: thigh")
