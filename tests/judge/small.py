@@ -93,8 +93,10 @@ CARDS = [
         "stroke", "technique", ["clear", "restore"],
         [
             {"phase": ["acute"], "site": ["on", "adjacent"], "answer": "barred"},
-            {"phase": ["acute"], "site": ["proximal", "distal", "remote"], "answer": "ok"},
-            {"phase": ["early_repair"], "answer": "not_yet"},
+            {"phase": ["early_repair"], "site": ["on", "adjacent"], "answer": "not_yet"},
+            {
+                "phase": ["acute", "early_repair"], "site": ["proximal", "distal", "remote"], "answer": "ok",
+            },
             {"phase": ["late_repair", "remodelling", "none"], "answer": "ok"},
         ],
         hands_on=True,

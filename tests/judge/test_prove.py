@@ -83,11 +83,7 @@ def test_a_milder_referral_may_leave_work_open() -> None:
     [
         (
             "protect",
-            [
-                ("limit", "numb skin: yes"),
-                ("clear", "time: 60 h; phase: early repair"),
-                ("ease", "injury: soreness; phase: none"),
-            ],
+            [("limit", "numb skin: yes"), ("ease", "injury: soreness; phase: none")],
         ),
         ("refer", [("refer", "referral: same day; fever: yes; cool head: no")]),
         ("ask", [("ask", "any client")]),

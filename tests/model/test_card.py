@@ -17,7 +17,7 @@ STROKE = Card.model_validate(CARDS[1])
         ("acute", "on", "barred"),
         ("acute", "adjacent", "barred"),
         ("acute", "proximal", "ok"),
-        ("early_repair", "remote", "not_yet"),
+        ("early_repair", "adjacent", "not_yet"),
         ("none", "on", "ok"),
     ],
 )
