@@ -91,6 +91,8 @@ def build_site(plan: SitePlan, target: Path) -> None:
             raise Fault(
                 f"The site could not be built: {said}", "Mend the page that is named and build again."
             ) from error
+    if not (target / "index.html").is_file():
+        raise Fault("The site was built without its first page.", "Install caseloom again.")
 
 
 def _configured(plan: SitePlan, scratch: Path, target: Path) -> MkDocsConfig:
@@ -113,7 +115,7 @@ def _settings(plan: SitePlan, target: Path) -> dict[str, Any]:
     return {
         "site_name": plan.name,
         "site_url": "",
-        "site_dir": str(target),
+        "site_dir": str(target.resolve()),
         "docs_dir": "docs",
         "use_directory_urls": False,
         "strict": True,

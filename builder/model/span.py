@@ -1,4 +1,4 @@
-"""A span of time in words that keep every hour, so that the end of a phase can be told from the hour after."""
+"""A span of time in words that keep every hour: the end of a phase can be told from the hour after it."""
 
 from __future__ import annotations
 
