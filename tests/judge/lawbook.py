@@ -22,11 +22,9 @@ READ_FOR_SEVERITY = frozenset({"injury", "region", "hours", "reinjured"})
 COURSE_RULES = 8
 
 
-def adding_a_red_flag_never_loosens(world: World, client: Client, pick: int) -> bool | None:
+def adding_a_red_flag_never_loosens(world: World, client: Client, pick: int) -> bool:
     """No option and no session is milder with a red flag than without it."""
     flag = world.flags[pick % len(world.flags)]
-    if world.contradicts(client, flag):
-        return None
     without = client.but(**{flag: safe(world.facts[flag])})
     flagged = client.but(**{flag: worst(world.facts[flag])})
     sessions = [strictness(world.frame(one).session) for one in (without, flagged)]
