@@ -4,7 +4,7 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from builder.doors.yaml import DEPTH, LOADERS, NODES, Loader, Parsed, read_yaml
+from builder.doors.yaml import LOADERS, Loader, Parsed, read_yaml
 
 both = pytest.mark.parametrize("loader", LOADERS, ids=lambda loader: loader.__name__)
 
@@ -54,6 +54,7 @@ STOPPED: dict[str, tuple[str, int, int]] = {
     "a: 1\n---\nb: 2": ("yaml_two_documents", 2, 1),
     "a: 1\n...\n---\nb: 2": ("yaml_two_documents", 3, 1),
 }
+DEPTH, NODES = 40, 50_000
 BOMB = "a: &a [x, x]\n" + "".join(
     f"{chr(98 + n)}: &{chr(98 + n)} [*{chr(97 + n)}, *{chr(97 + n)}]\n" for n in range(20)
 )

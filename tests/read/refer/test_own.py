@@ -32,6 +32,13 @@ def test_what_does_not_agree_is_told(
     assert (check, line) in [(one.check, one.place.line) for one in found]
 
 
+def test_exceptions_of_an_unknown_set_are_let_be(tmp_path: Path) -> None:
+    """The set is told; what it would have asked cannot be known."""
+    new = "{set: shirt, all_no_except: {numb: yes}}"
+    found = changed(tmp_path / "root", "course/cases/thigh.yml", "{set: short}", new).found
+    assert [one.check for one in found] == ["screening_set_unknown"]
+
+
 def test_a_set_asks_for_what_it_includes(tmp_path: Path) -> None:
     """An exception of an included set is no fault."""
     short = '  short: {name: S, date: "1", includes: [long]}\n'
