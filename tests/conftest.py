@@ -1,4 +1,4 @@
-"""How every test runs: properties without a deadline, since machines are shared, and always the same draws."""
+"""How every test runs: properties without a deadline, since machines are shared, on the same draws."""
 
 from hypothesis import settings
 

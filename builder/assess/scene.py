@@ -46,14 +46,8 @@ def choice_of(content: Content, option: CaseOption) -> Choice:
     if card.kind == "technique":
         written["site"] = option.site
     declared = content.facts.written
-    chips = [chip(declared[name], written[name]) for name in declared if name in written]
+    chips = [declared[name].chip(written[name]) for name in declared if name in written]
     return Choice(card.name, tuple(chips))
-
-
-def chip(fact: Fact, value: Written) -> str:
-    """One written attribute: the value's own words where it has some, else after its label."""
-    words = fact.in_words(value)
-    return words if value in fact.words else f"{fact.label.lower()} {words}"
 
 
 def _sentence(text: str) -> str:

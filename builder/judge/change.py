@@ -9,7 +9,7 @@ from itertools import combinations
 from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.space import FAR, Cell, Space, Value
-from builder.judge.words import between, told, value_words
+from builder.judge.words import between, told
 from builder.model.card import SITES, Answer, site_of
 from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
@@ -118,5 +118,5 @@ def _change_words(fact: Fact, cell: Cell) -> str:
         return told(fact, cell.value)
     top = fact.high if fact.high is not None else FAR
     if cell.most == top:
-        return f"{fact.in_sentence} over {value_words(fact, cell.least)}"
+        return f"{fact.in_sentence} over {fact.in_words(cell.least)}"
     return f"{fact.in_sentence} between {between(fact, cell.least, cell.most).replace(' to ', ' and ')}"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
 from itertools import product
 
 from builder.doors.solver import Solver
@@ -88,6 +89,15 @@ class Encoding:
             later = [self.any_of(clock[at:]), *(-sign for cap, sign in holds if cap < at)]
             self.solver.add([[-phase, one] for one in later])
             self.solver.add([[-phase, clock[at], *(sign for cap, sign in holds if cap == at)]])
+        self._behind(clock, phases)
+
+    def _behind(self, clock: list[int], phases: list[int]) -> None:
+        place = self.space.variables["signs_behind"].place
+        cells = [self.cells["signs_behind"][place[Decimal(one)]] for one in range(len(HEALING))]
+        self.solver.add([[-self.word("phase", "none"), cells[0]]])
+        for (late, of_clock), (at, phase) in product(enumerate(clock), enumerate(phases)):
+            if late >= at:
+                self.solver.add([[-of_clock, -phase, cells[late - at]]])
 
     def _clock(self) -> list[int]:
         by_phase: list[list[int]] = [[] for _ in HEALING]

@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from decimal import Decimal
 from typing import Any
 
-from builder.judge.words import plain
 from builder.model.case import Case, Visit
+from builder.model.fact import plain
 from builder.model.judgement import (
     Asked,
     Fired,

@@ -11,7 +11,6 @@ from collections.abc import Iterator
 from builder.doors.solver import Solver
 from builder.judge.encode import Encoding, sites_of
 from builder.judge.space import RECORDED, Space, Variable
-from builder.judge.words import value_words
 from builder.model.card import Aim, Card
 from builder.model.judgement import Hole
 from builder.model.library import Content
@@ -95,7 +94,7 @@ def _witness(proof: Encoding, assumed: list[int]) -> str:
             if proof.solver.model([*held, literal]) is not None:
                 held.append(literal)
                 if cell != _safest_first(variable)[0]:
-                    words = value_words(variable.fact, variable.cells[cell].value)
+                    words = variable.fact.in_words(variable.cells[cell].value)
                     told.append(f"{variable.fact.label.lower()}: {words}")
                 break
     return "; ".join(told) or "any client"

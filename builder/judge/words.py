@@ -8,28 +8,12 @@ from builder.judge.space import Space, Value
 from builder.model.condition import Among, Node, Within
 from builder.model.fact import Fact
 
-DAYS_FROM = 96
 BOUND_WORDS = {"over": "over", "at_least": "at least", "below": "under", "at_most": "at most"}
-
-
-def plain(number: Decimal) -> str:
-    """A number without needless zeros."""
-    return f"{number.normalize():f}"
-
-
-def value_words(fact: Fact, value: Value) -> str:
-    """A value as it reads on the page: the fact's own words, or the number with its unit."""
-    if isinstance(value, str):
-        return fact.words.get(value, value.replace("_", " "))
-    if fact.unit == "h" and value >= DAYS_FROM and value % 24 == 0:
-        return f"{plain(value / 24)} days"
-    unit = fact.unit if fact.unit in ("°", "%") else f" {fact.unit}".rstrip()
-    return f"{plain(value)}{unit}"
 
 
 def told(fact: Fact, value: Value) -> str:
     """A fact with its value inside a sentence; how an option is done reads by its own words alone."""
-    words = value_words(fact, value)
+    words = fact.in_words(value)
     if isinstance(value, Decimal):
         return f"{fact.in_sentence} {words}"
     spoken = value in fact.words and (fact.group == "written" or fact.kind == "yes_no")
@@ -38,7 +22,7 @@ def told(fact: Fact, value: Value) -> str:
 
 def between(fact: Fact, least: Decimal, most: Decimal) -> str:
     """Two bounds of a number, the unit said once where it is the same."""
-    low, high = value_words(fact, least), value_words(fact, most)
+    low, high = fact.in_words(least), fact.in_words(most)
     same_unit = low.partition(" ")[2] == high.partition(" ")[2]
     return f"{low.partition(' ')[0] if same_unit else low} to {high}"
 
@@ -50,11 +34,9 @@ def limit_words(node: Node, space: Space) -> str:
         least, most = bounds.get("at_least"), bounds.get("at_most")
         if isinstance(least, Decimal) and isinstance(most, Decimal):
             return f"{fact.in_sentence} {between(fact, least, most)}"
-        words = " and ".join(
-            f"{BOUND_WORDS[bound]} {value_words(fact, limit)}" for bound, limit in node.bounds
-        )
+        words = " and ".join(f"{BOUND_WORDS[bound]} {fact.in_words(limit)}" for bound, limit in node.bounds)
         return words if fact.group == "written" and fact.words else f"{fact.in_sentence} {words}"
     if isinstance(node, Among):
         fact, first, rest = space.variables[node.name].fact, node.values[0], node.values[1:]
-        return " or ".join([told(fact, first), *(value_words(fact, one) for one in rest)])
+        return " or ".join([told(fact, first), *(fact.in_words(one) for one in rest)])
     return "as the rule asks"

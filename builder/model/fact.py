@@ -16,6 +16,14 @@ Group = Literal[
 WorseWhen = Literal["yes", "no", "higher", "lower", "both", "neither"]
 Value = str | Decimal
 
+DAY = 24
+DAYS_FROM = 96
+
+
+def plain(number: Decimal) -> str:
+    """A number without needless zeros."""
+    return f"{number.normalize():f}"
+
 
 class Fact(Noun):
     """One declared fact; the values of a scale are listed from first to last in its own order."""
@@ -54,8 +62,15 @@ class Fact(Noun):
         """How a value reads on the page: the fact's own words, or the number with its unit."""
         if isinstance(value, str):
             return self.words.get(value, value.replace("_", " "))
+        if self.unit == "h" and value >= DAYS_FROM and value % DAY == 0:
+            return f"{plain(value / DAY)} days"
         unit = self.unit if self.unit in ("°", "%") else f" {self.unit}".rstrip()
-        return f"{value.normalize():f}{unit}"
+        return f"{plain(value)}{unit}"
+
+    def chip(self, value: Value) -> str:
+        """A written attribute, short: the value's own words where it has some, else after its label."""
+        words = self.in_words(value)
+        return words if value in self.words else f"{self.label.lower()} {words}"
 
 
 class FactBook(Noun):

@@ -6,8 +6,8 @@ from collections.abc import Mapping
 from decimal import Decimal
 
 from builder.model.condition import AllOf, Among, AnyOf, Node, Not, Recorded, Within
-from builder.model.fact import Fact
-from builder.render.wording import Say, chip, plain
+from builder.model.fact import Fact, plain
+from builder.render.wording import Say, chip
 
 Facts = Mapping[str, Fact]
 

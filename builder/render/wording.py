@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from decimal import Decimal
 
 from builder.fault import Fault
-from builder.model.fact import Fact
+from builder.model.fact import Fact, plain
 
 Say = Callable[..., str]
 IN_HOURS, IN_DAYS = 72, 60 * 24
@@ -23,18 +23,11 @@ def speaker(words: Mapping[str, str]) -> Say:
     return say
 
 
-def plain(number: Decimal) -> str:
-    """A number as people write it: `7.5`, `12`, never `1E+1`."""
-    text = f"{number:f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
-
-
 def chip(name: str, fact: Fact | None, value: str | Decimal) -> str:
     """A written attribute, short enough for a chip: its value's own words, else after its label."""
     if fact is None:
         return f"{name.replace('_', ' ')} {value if isinstance(value, str) else plain(value)}"
-    words = fact.in_words(value)
-    return words if value in fact.words else f"{fact.label.lower()} {words}"
+    return fact.chip(value)
 
 
 def span(hours: Decimal, say: Say) -> str:

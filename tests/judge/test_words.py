@@ -6,9 +6,9 @@ from typing import Any
 import pytest
 
 from builder.judge.judge import Judge
-from builder.judge.words import between, limit_words, plain, told, value_words
+from builder.judge.words import between, limit_words, told
 from builder.model.condition import parse, parse_limits
-from builder.model.fact import Fact, Value
+from builder.model.fact import Fact, Value, plain
 from tests.judge.small import content, fact
 
 SPACE = Judge(content()).space
@@ -40,7 +40,7 @@ HOURS = fact("number", "measure", "both", unit="h", label="Time")
 )
 def test_a_value_reads_with_its_unit(written: dict[str, Any], value: Value, words: str) -> None:
     """Long times are whole days where they are; words are the fact's own."""
-    assert value_words(Fact.model_validate(written), value) == words
+    assert Fact.model_validate(written).in_words(value) == words
 
 
 @pytest.mark.parametrize(

@@ -6,8 +6,8 @@ from string import Formatter
 import pytest
 
 from builder.fault import Fault
-from builder.model.fact import Fact
-from builder.render.wording import chip, plain, span, speaker
+from builder.model.fact import Fact, plain
+from builder.render.wording import chip, span, speaker
 from tests.render.samples import facts, words
 
 WRITTEN = facts().written
