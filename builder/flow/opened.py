@@ -50,7 +50,8 @@ class Opened:
 def open_course(folder: Path) -> Opened:
     """Read a course folder, judge its cases by its rules, and check all of it."""
     if not (folder / "course.yml").is_file():
-        raise Fault(f"{folder} holds no course.yml.", "Name the folder of a course.")
+        named = folder if folder.name else "This folder"
+        raise Fault(f"{named} holds no course.yml.", "Name the folder of a course.")
     reading = read_all(folder, shipped("content"), shipped("site_config.yml"))
     course = reading.course
     if course is None:

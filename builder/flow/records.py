@@ -92,20 +92,18 @@ def papers(private: Path) -> tuple[PublishedTest, ...]:
 
 def collect(desk: Desk) -> tuple[list[str], bool]:
     """Take the inbox into the record; says what was done, and whether every file could be taken."""
-    now = datetime.now(UTC)
+    now, rings = datetime.now(UTC), key_rings(desk.private)
     inbox = desk.folder / "classes" / desk.taught.taught.id / "answers"
     with desk.opened(now) as store:
-        done = collect_class(store, desk.taught, inbox, key_rings(desk.private), now)
+        done = collect_class(store, desk.taught, inbox, rings, now)
     return collected_lines(done), not done.left
 
 
 def grade(desk: Desk, *, write: bool = True) -> list[str]:
     """Decide about everybody; with `write` off, only say what would change."""
-    now = datetime.now(UTC)
+    now, rings = datetime.now(UTC), key_rings(desk.private)
     with desk.opened(now) as store:
-        return graded_lines(
-            grade_class(store, desk.terms, desk.taught, key_rings(desk.private), now, write=write)
-        )
+        return graded_lines(grade_class(store, desk.terms, desk.taught, rings, now, write=write))
 
 
 def certify(desk: Desk) -> list[str]:
@@ -118,7 +116,7 @@ def certify(desk: Desk) -> list[str]:
 
 def analyse(desk: Desk) -> list[str]:
     """Count what the class answered, and write the report."""
-    now = datetime.now(UTC)
-    with desk.opened(now) as store:
-        found = analyse_class(store, desk.taught, key_rings(desk.private), papers(desk.private))
+    rings = key_rings(desk.private)
+    with desk.opened(datetime.now(UTC)) as store:
+        found = analyse_class(store, desk.taught, rings, papers(desk.private))
     return [*analysis_lines(found), *(f"Written: {path}" for path in write_report(found, desk.lists))]

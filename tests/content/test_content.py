@@ -172,6 +172,12 @@ def test_the_rule_set_has_no_hole() -> None:
 def test_every_stop_rule_stops_every_hand() -> None:
     """The table of stop rules and hands-on cards has no empty cell."""
     table = flag_table(content(), judge().space)
+    cards = list(next(iter(table.values())))
+    print()
+    print("\n".join(f"{number:>3} {card}" for number, card in enumerate(cards, start=1)))
+    print(" " * 30 + "".join(f"{number:>4}" for number in range(1, len(cards) + 1)))
+    for rule, row in table.items():
+        print(f"{rule:<30}" + "".join("stop".rjust(5) if row[card] else " OPEN" for card in cards)[1:])
     assert len(table) >= 20
     assert [(rule, card) for rule, row in table.items() for card, stopped in row.items() if not stopped] == []
 

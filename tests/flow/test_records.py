@@ -70,6 +70,15 @@ def test_without_keys_nothing_is_graded(tmp_path: Path) -> None:
         key_rings(tmp_path)
 
 
+def test_a_fault_leaves_no_record_behind(tmp_path: Path) -> None:
+    """Without keys the record is not even made."""
+    desk = lay_out(COURSE, "spring", tmp_path, tmp_path / "records.db")
+    for work in (collect, grade, analyse):
+        with pytest.raises(Fault):
+            work(desk)
+    assert list(tmp_path.iterdir()) == []
+
+
 def test_keys_and_papers_belong_together() -> None:
     """Every key ring has its published test, of the same edition."""
     private = demo()[0] / "private"
