@@ -1,29 +1,19 @@
-"""One browser a session, a fresh visitor a test, and the site both as a folder and on a server."""
+"""A fresh visitor a test, and the site both as a folder and on a server."""
 
 from __future__ import annotations
 
-import os
 import threading
 from collections.abc import Callable, Iterator
 from functools import partial
 from http.server import SimpleHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
-from shutil import which
 
 import pytest
-from playwright.sync_api import Browser, sync_playwright
+from playwright.sync_api import Browser
 
 from tests.browser.visitor import Visitor
 from tests.render.sample_site import built
 
-FLAGS = [
-    "--disable-gpu",
-    "--disable-quic",
-    "--no-first-run",
-    "--disable-background-networking",
-    "--disable-component-update",
-    "--disable-sync",
-]
 Visit = Callable[..., Visitor]
 
 
@@ -32,16 +22,6 @@ class _Quiet(SimpleHTTPRequestHandler):
 
     def log_message(self, *_: object) -> None:
         """Say nothing."""
-
-
-@pytest.fixture(scope="session")
-def browser() -> Iterator[Browser]:
-    """Chromium, started once."""
-    sandbox = ["--no-sandbox"] if os.geteuid() == 0 else []
-    with sync_playwright() as driver:
-        started = driver.chromium.launch(executable_path=which("chromium"), args=[*FLAGS, *sandbox])
-        yield started
-        started.close()
 
 
 @pytest.fixture(scope="session")

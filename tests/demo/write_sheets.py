@@ -4,6 +4,8 @@ import shutil
 import tempfile
 from pathlib import Path
 
+from playwright.sync_api import Browser
+
 from builder.flow.build import build
 from builder.flow.opened import open_course
 from builder.flow.records import key_rings
@@ -16,19 +18,18 @@ CLASS = "spring"
 ANSWERS = COURSE / "classes" / CLASS / "answers"
 
 
-def sheets(out: Path) -> dict[str, bytes]:
+def sheets(browser: Browser, out: Path) -> dict[str, bytes]:
     """Every sheet by file name, made by answering the course as built into `out`."""
     build(open_course(COURSE), COURSE, out)
     (ring,) = key_rings(out / "private")
-    with chromium() as browser:
-        made = {one.code: sit(browser, out / "publish", ring, one, CLASS) for one in SITTINGS}
+    made = {one.code: sit(browser, out / "publish", ring, one, CLASS) for one in SITTINGS}
     return {f"{code}.json": text.encode() for code, text in made.items()}
 
 
 def main() -> None:
     """Replace the sheets that the demonstration ships."""
-    with tempfile.TemporaryDirectory() as folder:
-        made = sheets(Path(folder))
+    with tempfile.TemporaryDirectory() as folder, chromium() as browser:
+        made = sheets(browser, Path(folder))
     shutil.rmtree(ANSWERS, ignore_errors=True)
     ANSWERS.mkdir(parents=True)
     for name, data in made.items():

@@ -1,7 +1,6 @@
 """The instructor site in a browser: readable by everyone, at every width, light and dark, and on paper."""
 
 import re
-from collections.abc import Iterator
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Literal
@@ -14,7 +13,6 @@ from builder.model.site import SitePlan
 from builder.render.address import published
 from builder.render.instructor import instructor_site
 from tests.axe import violations
-from tests.chromium import chromium
 from tests.render.sample_cases import published_test
 from tests.render.sample_instructor import built_private, private_plan
 from tests.render.sample_judged import judged, judged_course, ring
@@ -24,13 +22,6 @@ ADDRESSES = [published(page.address) for page in private_plan().pages]
 PAPERS = ("A4", "Letter")
 Scheme = Literal["light", "dark"]
 MANY = 40
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for all tests of this file."""
-    with chromium() as started:
-        yield started
 
 
 def opened(
