@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from builder.diagnostic import Diagnostic, Level
 from builder.model.case import Case, Visit
-from builder.model.judgement import FailedExample, Hole, VisitJudgement
+from builder.model.judgement import Covered, FailedExample, Hole, VisitJudgement
 from builder.model.library import Course
 from builder.place import Path, Place
 
@@ -20,6 +20,7 @@ class Evidence:
     judged: dict[str, tuple[VisitJudgement, ...]]
     failed_examples: tuple[FailedExample, ...] = ()
     holes: tuple[Hole, ...] = ()
+    covered: tuple[Covered, ...] = ()
     known: frozenset[str] = field(default=frozenset())
 
     def visits(self) -> Iterator[tuple[Case, int, Visit, VisitJudgement]]:

@@ -13,6 +13,7 @@ from builder.check.show import as_json, as_text
 from builder.diagnostic import Diagnostic, in_order
 from builder.disk import shipped
 from builder.fault import Fault
+from builder.judge.coverage import covered
 from builder.judge.examples import failed_examples
 from builder.judge.explain import as_json as explained_as_json
 from builder.judge.explain import in_words
@@ -63,6 +64,7 @@ def open_course(folder: Path) -> Opened:
         judged,
         tuple(failed_examples(course.content.rules, judge.space)),
         tuple(holes(course.content, judge.space)),
+        covered(judge, course.cases, judged),
     )
     found = [*reading.found, *run_checks(evidence), *shortfalls(course, judged)]
     return Opened(course, judged, tuple(in_order(found)), reading.places)

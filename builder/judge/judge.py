@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from copy import copy
 from dataclasses import replace
 from decimal import Decimal
 
@@ -43,17 +44,17 @@ class Judge:
         self.options = OptionJudge(content.cards, rules, self.space, derived)
         self.derived_from = frozenset(_derived_from(content))
 
+    def without(self, rule: str) -> Judge:
+        """The same judge as if one rule had not been written."""
+        other = copy(self)
+        other.sessions, other.options = self.sessions.without(rule), self.options.without(rule)
+        return other
+
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:
         """Every visit of a case, in order; a grade a table gave holds until the next injury."""
         judged: list[VisitJudgement] = []
-        earlier: Severity | None = None
-        for index, visit in enumerate(case.visits):
-            if index and _hurt_again(visit, case.visits[index - 1]):
-                earlier = None
-            one = self.visit(case, visit, earlier)
-            if one.severity.gradable:
-                earlier = one.severity.possible[0]
-            judged.append(one)
+        for visit in case.visits:
+            judged.append(self.visit(case, visit, earlier_grade(case, judged)))
         return tuple(judged)
 
     def visit(self, case: Case, visit: Visit, earlier: Severity | None) -> VisitJudgement:
@@ -135,6 +136,18 @@ class Judge:
                         for dose in doses
                     }
                     yield DoseJudgement(index, attribute, written, answers)
+
+
+def earlier_grade(case: Case, judged: Sequence[VisitJudgement]) -> Severity | None:
+    """The grade a table gave on the visits judged so far, for the visit after them."""
+    grade: Severity | None = None
+    for number, one in enumerate(judged):
+        if one.severity.gradable:
+            grade = one.severity.possible[0]
+        following = number + 1
+        if following < len(case.visits) and _hurt_again(case.visits[following], case.visits[number]):
+            grade = None
+    return grade
 
 
 def _usual(usual: Mapping[str, Value]) -> dict[str, Value]:

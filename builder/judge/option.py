@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
+from copy import copy
 from dataclasses import dataclass, field
 
 from builder.judge.frame import Frame
@@ -86,6 +87,14 @@ class OptionJudge:
         self.bearing = {
             card.id: [one for one in effects if _addresses(one.effect, card)] for card in cards.values()
         }
+
+    def without(self, rule: str) -> OptionJudge:
+        """The same without one rule."""
+        other = copy(self)
+        other.bearing = {
+            card: [one for one in effects if one.rule.id != rule] for card, effects in self.bearing.items()
+        }
+        return other
 
     def judge(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> OptionJudgement:
         """The answers for one option in a visit, with everything that bears on them."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from copy import copy
+
 from builder.judge.space import Space
 from builder.judge.truth import Test, Truth, compiled, open_facts
 from builder.model.condition import atoms
@@ -19,6 +21,13 @@ class SessionJudge:
         self.rules: list[tuple[Rule, Test]] = [
             (rule, compiled(rule.when, space)) for rule in rules if rule.session
         ]
+
+    def without(self, rule: str) -> SessionJudge:
+        """The same without one rule."""
+        other = copy(self)
+        other.consents = [one for one in self.consents if one[0].id != rule]
+        other.rules = [one for one in self.rules if one[0].id != rule]
+        return other
 
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""

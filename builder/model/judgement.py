@@ -143,3 +143,15 @@ class FailedExample:
     index: int
     expected: str
     found: str
+
+
+@dataclass(frozen=True)
+class Covered:
+    """What the visits of a course show of one rule.
+
+    `decides`: without it some visit would end otherwise. `near_miss`: some visit is one fact short of it.
+    """
+
+    rule: str
+    decides: bool
+    near_miss: bool

@@ -4,6 +4,7 @@ from dataclasses import replace
 from typing import Any
 
 from builder.check.evidence import Evidence
+from builder.judge.coverage import covered
 from builder.judge.examples import failed_examples
 from builder.judge.judge import Judge
 from builder.judge.prove import holes
@@ -53,11 +54,13 @@ def evidence(*cases: Case, rules: Content | None = None, **more: object) -> Evid
     """All that the checks look at, worked out as it is for any course."""
     made = course(*cases, rules=rules, **more)
     judge = Judge(made.content)
+    judged = {one.id: judge.case(one) for one in cases}
     return Evidence(
         made,
-        {one.id: judge.case(one) for one in cases},
+        judged,
         tuple(failed_examples(made.content.rules, judge.space)),
         tuple(holes(made.content, judge.space)),
+        covered(judge, made.cases, judged),
     )
 
 

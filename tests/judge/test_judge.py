@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from builder.judge.judge import Judge
+from builder.judge.judge import Judge, earlier_grade
 from builder.model.judgement import DoseJudgement, VisitJudgement
 from tests.judge.small import CARDS, RULES, card, case, content, rule
 
@@ -120,3 +120,28 @@ def test_the_space_is_cut_at_every_bound(given: str, variable: str, points: set[
     """Every number that anything in the content names is a cell of its own."""
     cells = JUDGE.space.variables[variable].cells
     assert points <= {cell.value for cell in cells if cell.least is None}, given
+
+
+def test_a_judge_without_a_rule_is_another_judge() -> None:
+    """It judges as if the rule had not been written, and the first still knows it."""
+    visit = {
+        "screen": {"set": "short", "all_no_except": {"fever": "yes"}},
+        "chosen": [{"card": "stroke", "site": "proximal"}],
+    }
+    (short,) = JUDGE.without("fever").case(case(visit))
+    (known,) = JUDGE.case(case(visit))
+    fewer = Judge(content(rules=[one for one in RULES if one["id"] != "fever"]))
+    (never,) = fewer.case(case(visit))
+    assert short.session.answer == never.session.answer == "go_on"
+    assert short.chosen[0].at_worst == never.chosen[0].at_worst == "ok"
+    assert (known.session.answer, known.chosen[0].at_worst) == ("refer", "barred")
+
+
+def test_a_grade_holds_until_the_next_injury() -> None:
+    """The grade before a visit is the one a table last gave, unless the visit knows of a later injury."""
+    first = {"id": "a", "since_injury": "18 h", "findings": {"knee_flexion": 72}}
+    later = {"id": "b", "since_injury": "6 days"}
+    again = {"id": "c", "since_injury": "7 days", "since_reinjury": "2 h"}
+    whole = case(first, later, again)
+    judged = JUDGE.case(whole)
+    assert [earlier_grade(whole, judged[:number]) for number in range(3)] == [None, "moderate", None]

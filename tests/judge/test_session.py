@@ -125,3 +125,13 @@ def test_a_question_without_words_of_its_own_is_its_label() -> None:
     space = Judge(content()).space
     assert asked(space, "swelling", ["b", "a", "b"]).question == "Swelling?"
     assert asked(space, "swelling", ["b", "a", "b"]).rules == ("b", "a")
+
+
+def test_a_session_without_a_rule_leaves_the_others() -> None:
+    """The rule neither refers nor is waited for."""
+    judge = Judge(content())
+    state = judge.space.state({"fever": "yes"})
+    (with_it, _), (without, _) = judge.sessions.judge(state), judge.sessions.without("fever").judge(state)
+    assert (with_it.answer, without.answer) == ("refer", "ask_first")
+    (nothing, _) = judge.sessions.without("fever").without("no_consent").judge(state)
+    assert nothing.answer == "go_on"
