@@ -15,6 +15,12 @@ class Solver:
     def __init__(self) -> None:
         """Start without a clause."""
         self._solver = Minisat22()
+        self._named = 0
+
+    def fresh(self) -> int:
+        """A variable that nothing names yet."""
+        self._named += 1
+        return self._named
 
     def add(self, clauses: Iterable[list[int]]) -> None:
         """Add clauses; each is a list of literals of which one must hold."""

@@ -21,8 +21,7 @@ class Encoding:
     def __init__(self, content: Content, space: Space, solver: Solver) -> None:
         """Encode facts, phase, session and every rule's condition."""
         self.content, self.space, self.solver = content, space, solver
-        self.count = 0
-        self.cells = {name: [self.fresh() for _ in one.cells] for name, one in space.variables.items()}
+        self.cells = {name: [solver.fresh() for _ in one.cells] for name, one in space.variables.items()}
         for cells in self.cells.values():
             self._exactly_one(cells)
         self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
@@ -31,11 +30,6 @@ class Encoding:
         self._excluded()
         self._phase()
         self._session()
-
-    def fresh(self) -> int:
-        """A new literal."""
-        self.count += 1
-        return self.count
 
     def word(self, name: str, value: str) -> int:
         """The literal of one word of a variable."""
@@ -56,7 +50,7 @@ class Encoding:
 
     def any_of(self, literals: list[int]) -> int:
         """A literal that is true exactly where at least one of these is."""
-        out = self.fresh()
+        out = self.solver.fresh()
         self.solver.add([[-out, *literals], *([out, -one] for one in literals)])
         return out
 

@@ -1,4 +1,4 @@
-"""Proofs over every client: no dead end, no flag that leaves hands-on work open, no idle rule.
+"""Proofs over every client: no dead end, no warning without effect, nothing idle, no contradiction.
 
 What an option leaves to be written (dose, preparation) is taken as well written, so rules that test what is
 written are left to the judge. Each fault comes with a witness in which only what must be remarkable is.
@@ -9,9 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from builder.doors.solver import Solver
+from builder.judge.clash import contradictions
 from builder.judge.encode import Encoding, sites_of
-from builder.judge.space import RECORDED, Space, Variable
-from builder.model.card import Aim, Card
+from builder.judge.idle import idle_facts, idle_rules
+from builder.judge.reach import Reach
+from builder.judge.space import Space, Value
+from builder.judge.witness import witness
+from builder.model.card import SITES, Aim, Card
 from builder.model.judgement import Hole
 from builder.model.library import Content
 
@@ -22,7 +26,26 @@ def holes(content: Content, space: Space) -> list[Hole]:
     """Every hole found in the rule set."""
     with Solver() as solver:
         proof = Encoding(content, space, solver)
-        return [*_idle_rules(proof), *_open_flags(proof), *_dead_ends(proof)]
+        reach = Reach(proof)
+        found = [*_never_fired(proof), *_open_flags(proof), *_open_without_consent(proof), *_dead_ends(proof)]
+        found += [*contradictions(reach), *idle_rules(proof, reach)]
+    return [*found, *idle_facts(content, space)]
+
+
+def open_client(
+    content: Content, space: Space, given: dict[str, Value], card: str, sites: tuple[str, ...] = SITES
+) -> str | None:
+    """A client with these facts for whom no cell and no rule answers against a card somewhere, in words."""
+    with Solver() as solver:
+        proof = Encoding(content, space, solver)
+        here = proof.any_of([proof.is_open(content.cards[card], site) for site in sites])
+        known = [proof.cells[name][_cell(space, name, value)] for name, value in given.items()]
+        assumed = [*proof.recorded, *known, here]
+        return None if solver.model(assumed) is None else witness(proof, assumed)
+
+
+def _cell(space: Space, name: str, value: Value) -> int:
+    return space.variables[name].mask_of(value).bit_length() - 1
 
 
 def flag_table(content: Content, space: Space) -> dict[str, dict[str, bool]]:
@@ -50,7 +73,7 @@ def _open_anywhere(proof: Encoding, card: Card) -> int:
     return proof.any_of([proof.is_open(card, site) for site in sites_of(card)])
 
 
-def _idle_rules(proof: Encoding) -> Iterator[Hole]:
+def _never_fired(proof: Encoding) -> Iterator[Hole]:
     for rule, fires in proof.fires.items():
         if proof.solver.model([fires]) is None:
             yield Hole("never_fires", rule, "No client that can be recorded meets its condition.")
@@ -63,7 +86,14 @@ def _open_flags(proof: Encoding) -> Iterator[Hole]:
             for card in hands_on:
                 assumed = _left_open(proof, rule.id, card)
                 if proof.solver.model(assumed) is not None:
-                    yield Hole("flag_leaves_open", f"{rule.id}: {card.id}", _witness(proof, assumed))
+                    yield Hole("flag_leaves_open", f"{rule.id}: {card.id}", witness(proof, assumed))
+
+
+def _open_without_consent(proof: Encoding) -> Iterator[Hole]:
+    for card in (one for one in proof.content.cards.values() if one.hands_on):
+        assumed = [*proof.recorded, proof.word("consent", "no"), _open_anywhere(proof, card)]
+        if proof.solver.model(assumed) is not None:
+            yield Hole("consent_leaves_open", card.id, witness(proof, assumed))
 
 
 def _dead_ends(proof: Encoding) -> Iterator[Hole]:
@@ -72,7 +102,7 @@ def _dead_ends(proof: Encoding) -> Iterator[Hole]:
         serving = [card for card in proof.content.cards.values() if aim in card.serves]
         assumed = [*proof.recorded, consent, situation, *(-_open_anywhere(proof, card) for card in serving)]
         if proof.solver.model(assumed) is not None:
-            yield Hole("dead_end", aim, _witness(proof, assumed))
+            yield Hole("dead_end", aim, witness(proof, assumed))
 
 
 def _situations(proof: Encoding) -> Iterator[tuple[Aim, int]]:
@@ -81,25 +111,3 @@ def _situations(proof: Encoding) -> Iterator[tuple[Aim, int]]:
     yield "ask", going_on
     for phase, aim in proof.content.phases.aims.items():
         yield aim, -proof.any_of([-going_on, -proof.word("phase", phase)])
-
-
-def _witness(proof: Encoding, assumed: list[int]) -> str:
-    """The client that shows a fault, every fact at its safest as far as the fault allows, in words."""
-    held, told = list(assumed), []
-    for name, variable in proof.space.variables.items():
-        if name.startswith((RECORDED, "written.")):
-            continue
-        for cell in _safest_first(variable):
-            literal = proof.cells[name][cell]
-            if proof.solver.model([*held, literal]) is not None:
-                held.append(literal)
-                if cell != _safest_first(variable)[0]:
-                    words = variable.fact.in_words(variable.cells[cell].value)
-                    told.append(f"{variable.fact.label.lower()}: {words}")
-                break
-    return "; ".join(told) or "any client"
-
-
-def _safest_first(variable: Variable) -> list[int]:
-    cells = list(range(len(variable.cells)))
-    return cells[::-1] if variable.fact.worse_when in ("lower", "no") else cells

@@ -79,6 +79,9 @@ class FactBook(Noun):
     format: Format
     facts: dict[Id, Fact]
     written: dict[Id, Fact]
+    teaching: dict[Id, Text] = Field(
+        default_factory=dict, description="Facts that no rule reads, each with the reason for having it."
+    )
 
 
 class ScreeningSet(Noun):

@@ -25,3 +25,9 @@ def test_clauses_may_follow_a_question() -> None:
         assert solver.model([]) == frozenset({1})
         solver.add([[-1, 2], [-2]])
         assert solver.model([]) is None
+
+
+def test_a_fresh_variable_was_never_given_before() -> None:
+    """Whoever asks, each gets another."""
+    with Solver() as solver:
+        assert len({solver.fresh() for _ in range(5)}) == 5

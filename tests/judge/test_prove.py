@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from builder.judge.judge import Judge
-from builder.judge.prove import flag_table, holes
+from builder.judge.prove import flag_table, holes, open_client
 from builder.model.judgement import Hole
 from tests.judge.small import CARDS, RULES, card, content, rule
 
@@ -123,3 +123,22 @@ def test_the_flag_table_has_no_empty_cell() -> None:
     }
     open_ = content(rules=without("refer_ends", flags), cards=[*CARDS, knead])
     assert not any(cell for row in flag_table(open_, Judge(open_).space).values() for cell in row.values())
+
+
+def test_work_by_hand_without_consent_is_found() -> None:
+    """With the client who said no."""
+    assert found(without("no_consent", RULES)) == [
+        Hole("consent_leaves_open", "stroke", "consent: no"),
+        Hole("fact_changes_nothing", "consent", "Every card answers the same, whatever is recorded."),
+    ]
+
+
+def test_a_client_for_whom_a_card_is_open_is_found_or_there_is_none() -> None:
+    """The plainest client with what is given, at any site or at one."""
+    made = content()
+    space = Judge(made).space
+    assert open_client(made, space, {"fever": "no"}, "stroke") == "any client"
+    assert open_client(made, space, {"numb_skin": "yes"}, "stroke") == "numb skin: yes"
+    assert open_client(made, space, {"fever": "yes"}, "stroke") is None
+    assert open_client(made, space, {"phase": "acute"}, "stroke", ("on", "adjacent")) is None
+    assert open_client(made, space, {"phase": "acute"}, "stroke", ("distal",)) is not None

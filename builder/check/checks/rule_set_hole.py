@@ -1,4 +1,4 @@
-"""The rule set as a whole must have no dead end, no flag that leaves hands-on work open, and no idle rule."""
+"""The rule set as a whole must have no dead end, no warning that changes nothing, and no contradiction."""
 
 from __future__ import annotations
 
@@ -8,11 +8,29 @@ from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 
 LEVEL: Level = "error"
+OF_FACTS = {"flag_goes_on", "fact_changes_nothing"}
+OF_CARDS = {"consent_leaves_open", "contradiction"}
 SAYS = {
     "never_fires": ("Rule {about} can never fire.", "Correct its condition, or delete it."),
     "flag_leaves_open": (
         "A stop rule leaves hands-on work open ({about}).",
         "Bar the card in the rule's options.",
+    ),
+    "consent_leaves_open": (
+        "Without consent a hands-on card is open ({about}).",
+        "Bar the card where `consent` is `no`.",
+    ),
+    "flag_goes_on": (
+        "The red flag `{about}` never refers by itself.",
+        "Write a rule that refers on it, or give the fact another group.",
+    ),
+    "fact_changes_nothing": (
+        "The fact `{about}` warns of something and changes no answer.",
+        "Write a rule on it, or give the fact another group.",
+    ),
+    "contradiction": (
+        "What must be written for a card can not be met ({about}).",
+        "Bar the card there, or let the limits and needs agree.",
     ),
     "dead_end": (
         "No card is open for the aim `{about}` in some situation.",
@@ -23,11 +41,15 @@ SAYS = {
 
 def check(evidence: Evidence) -> Iterator[Finding]:
     """The holes that the proof found, each with its witness."""
-    for hole in evidence.holes:
+    for hole in (one for one in evidence.holes if one.sort in SAYS):
         message, remedy = SAYS[hole.sort]
         said = f"{message.format(about=hole.about)} Witness: {hole.witness}"
-        name = hole.about.split(":")[0]
+        name = hole.about.partition(":")[0].partition(",")[0]
         if hole.sort == "dead_end":
             yield Finding("course.yml", (), said, remedy)
+        elif hole.sort in OF_FACTS:
+            yield Finding(content_file(evidence, "facts.yml"), ("facts", name), said, remedy)
+        elif hole.sort in OF_CARDS:
+            yield Finding(content_file(evidence, f"cards/{name}.yml"), (), said, remedy)
         else:
             yield Finding(content_file(evidence, f"rules/{name}.yml"), (), said, remedy, (name,))

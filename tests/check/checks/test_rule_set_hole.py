@@ -35,6 +35,34 @@ def test_a_rule_set_without_a_hole_is_silent() -> None:
             ("fever",),
         ),
         (
+            Hole("consent_leaves_open", "stroke", "consent: no"),
+            "content/cards/stroke.yml",
+            "Without consent a hands-on card is open (stroke). Witness: consent: no",
+            "Bar the card where `consent` is `no`.",
+            (),
+        ),
+        (
+            Hole("flag_goes_on", "fever", "fever: yes"),
+            "content/facts.yml",
+            "The red flag `fever` never refers by itself. Witness: fever: yes",
+            "Write a rule that refers on it, or give the fact another group.",
+            (),
+        ),
+        (
+            Hole("fact_changes_nothing", "numb_skin", "None."),
+            "content/facts.yml",
+            "The fact `numb_skin` warns of something and changes no answer. Witness: None.",
+            "Write a rule on it, or give the fact another group.",
+            (),
+        ),
+        (
+            Hole("contradiction", "cold, on: minutes", "age: 100"),
+            "content/cards/cold.yml",
+            "What must be written for a card can not be met (cold, on: minutes). Witness: age: 100",
+            "Bar the card there, or let the limits and needs agree.",
+            (),
+        ),
+        (
             Hole("dead_end", "limit", "numb skin: yes"),
             "course.yml",
             "No card is open for the aim `limit` in some situation. Witness: numb skin: yes",
@@ -48,7 +76,8 @@ def test_each_sort_of_hole_is_told(
 ) -> None:
     """In the rule it is about, or for the course as a whole."""
     found = check(replace(evidence(), holes=(hole,)))
-    assert list(found) == [Finding(file, (), message, remedy, rules)]
+    path = ("facts", hole.about) if file.endswith("facts.yml") else ()
+    assert list(found) == [Finding(file, path, message, remedy, rules)]
 
 
 def test_a_hole_of_the_rules_is_found_from_end_to_end() -> None:
