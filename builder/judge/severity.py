@@ -6,7 +6,7 @@ from decimal import Decimal
 
 from builder.judge.space import Space, Value, holds
 from builder.judge.truth import Truth, compiled, open_facts
-from builder.model.condition import Among, Within
+from builder.model.condition import Among, Within, atoms
 from builder.model.judgement import Reason, SeverityJudgement
 from builder.model.tables import SEVERITIES, Severity, SeverityBook, SeverityTable
 
@@ -18,6 +18,8 @@ class SeverityJudge:
         """Compile where each table applies."""
         self.book, self.space = book, space
         self.applies = {name: compiled(table.applies, space) for name, table in book.tables.items()}
+        tables = book.tables.values()
+        self.reads = frozenset(one for table in tables for one in ("hours", *_read_by(table)))
 
     def judge(
         self, state: list[int], declared: Severity | None, earlier: Severity | None
@@ -26,10 +28,10 @@ class SeverityJudge:
         may_apply: list[SeverityJudgement] = []
         for name, table in self.book.tables.items():
             applies = self.applies[name](state)
-            if applies is Truth.TRUE:
-                return self._by_table(name, table, state, declared, earlier)
-            if applies is Truth.OPEN:
+            if applies is not Truth.FALSE:
                 may_apply.append(self._by_table(name, table, state, declared, earlier))
+            if applies is Truth.TRUE:
+                return may_apply[0] if len(may_apply) == 1 else _any_of(may_apply)
         return _any_of([_as_declared(declared), *may_apply]) if may_apply else _as_declared(declared)
 
     def waits_for(self, state: list[int]) -> list[str]:
@@ -38,6 +40,8 @@ class SeverityJudge:
         for name, table in self.book.tables.items():
             if self.applies[name](state) is not Truth.FALSE:
                 waiting += open_facts(table.applies, self.space, state)
+                if table.least and self._out_of_time(table, state):
+                    continue
                 measure = table.measure if self._in_time(table, state) else table.recalled or table.measure
                 waiting += [measure] if self._single(state, measure) is None else []
         return waiting
@@ -50,19 +54,30 @@ class SeverityJudge:
         declared: Severity | None,
         earlier: Severity | None,
     ) -> SeverityJudgement:
+        if table.least:
+            return self._at_least(name, table, state, _worse(declared, earlier))
         graded = self._in_window(table, state) or self._recalled(table, state) or earlier
         if graded is not None:
             label = self.space.variables[table.measure].fact.label
             words = self.book.words[graded]
             text = f"{label}, taken {table.not_before} to {table.not_after} h after the injury: {words}."
             return SeverityJudgement((graded,), name, True, (Reason(text, (table.measure,), table.source),))
-        least = declared or "mild"
-        worse = SEVERITIES[SEVERITIES.index(least) :]
-        text = (
-            f"This table cannot grade it: it needs the measure {table.not_before} to {table.not_after} h "
-            "after the injury. Treat as the worse."
-        )
-        return SeverityJudgement(worse, name, False, (Reason(text, (table.measure, "hours"), table.source),))
+        return _not_graded(name, table, declared)
+
+    def _at_least(
+        self, name: str, table: SeverityTable, state: list[int], known: Severity | None
+    ) -> SeverityJudgement:
+        """The worse of what is known and what the measure shows; after the window, what is known."""
+        if self._out_of_time(table, state):
+            return _as_declared(known)
+        graded = self._in_window(table, state)
+        if graded is None:
+            return _not_graded(name, table, known)
+        least = _worse(known, graded) or graded
+        label = self.space.variables[table.measure].fact.label
+        window = f"{table.not_before} to {table.not_after} h after the injury"
+        text = f"{label}, {window}: at least {self.book.words[graded]}."
+        return SeverityJudgement((least,), name, True, (Reason(text, (table.measure,), table.source),))
 
     def _in_window(self, table: SeverityTable, state: list[int]) -> Severity | None:
         return self._grade(table, self._single(state, table.measure)) if self._in_time(table, state) else None
@@ -70,6 +85,9 @@ class SeverityJudge:
     def _in_time(self, table: SeverityTable, state: list[int]) -> bool:
         hours = self._single(state, "hours")
         return isinstance(hours, Decimal) and table.not_before <= hours <= table.not_after
+
+    def _out_of_time(self, table: SeverityTable, state: list[int]) -> bool:
+        return self._single(state, "hours") is not None and not self._in_time(table, state)
 
     def _recalled(self, table: SeverityTable, state: list[int]) -> Severity | None:
         # What was measured after the first injury says nothing of a second one.
@@ -90,6 +108,24 @@ class SeverityJudge:
             if isinstance(band.when, Among | Within) and holds(band.when, value, fact):
                 return band.grade
         return None
+
+
+def _worse(one: Severity | None, other: Severity | None) -> Severity | None:
+    return max((grade for grade in (one, other) if grade), key=SEVERITIES.index, default=None)
+
+
+def _not_graded(name: str, table: SeverityTable, declared: Severity | None) -> SeverityJudgement:
+    worse = SEVERITIES[SEVERITIES.index(declared or "mild") :]
+    text = (
+        f"This table cannot grade it: it needs the measure {table.not_before} to {table.not_after} h "
+        "after the injury. Treat as the worse."
+    )
+    return SeverityJudgement(worse, name, False, (Reason(text, (table.measure, "hours"), table.source),))
+
+
+def _read_by(table: SeverityTable) -> tuple[str, ...]:
+    recalled = (table.recalled, "reinjured") if table.recalled else ()
+    return (table.measure, *recalled, *(atom.name for atom in atoms(table.applies)))
 
 
 def _as_declared(declared: Severity | None) -> SeverityJudgement:

@@ -7,7 +7,7 @@ from typing import Literal
 
 from pydantic import Field
 
-from builder.model.card import Aim, Phase
+from builder.model.card import Aim, Contested, Phase
 from builder.model.condition import Condition
 from builder.model.noun import Format, Hours, Id, Noun, Strength, Text
 
@@ -33,8 +33,34 @@ class SeverityTable(Noun):
     )
     not_before: Hours
     not_after: Hours
+    least: bool = Field(
+        default=False,
+        description="It says only how bad at least: a worse declared grade stands, and after the window the "
+        "declared grade does.",
+    )
     bands: tuple[Band, ...]
     source: tuple[Id, ...]
+    note: Text | None = None
+
+
+class BackgroundRow(Noun):
+    """One line of a background list: a grade or an item, how it reads, and its bounds where it has some."""
+
+    name: Text
+    text: Text
+    when: Condition | None = Field(default=None, description="Bounds of what a clinician reports.")
+    points: int | None = None
+
+
+class Background(Noun):
+    """A published grading or score that clinicians use and report: taught, never worked out for a client."""
+
+    title: Text
+    people: Text | None = Field(default=None, description="On whom it was studied.")
+    rows: tuple[BackgroundRow, ...] = Field(min_length=1)
+    source: tuple[Id, ...] = Field(min_length=1)
+    strength: Strength
+    contested: Contested | None = None
     note: Text | None = None
 
 
@@ -77,11 +103,12 @@ class PhaseBook(Noun):
 
 
 class SeverityBook(Noun):
-    """`content/severity.yml`: the published severity tables, and how a grade reads."""
+    """`content/severity.yml`: the published severity tables, how a grade reads, and what is only taught."""
 
     format: Format
     words: dict[Severity, Text]
     tables: dict[Id, SeverityTable]
+    background: dict[Id, Background] = Field(default_factory=dict)
 
 
 class Reference(Noun):

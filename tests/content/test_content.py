@@ -44,6 +44,8 @@ def sources() -> Iterator[tuple[str, str]]:
         yield from ((sign.id, name) for name in sign.source)
     for title, table in shipped.severity.tables.items():
         yield from ((title, name) for name in table.source)
+    for title, listed in shipped.severity.background.items():
+        yield from ((title, name) for name in listed.source)
 
 
 def differing(one: RuleExample, other: RuleExample) -> set[str]:

@@ -6,10 +6,8 @@ import pytest
 
 from builder.judge.frame import Frame
 from builder.judge.space import Value
-from builder.model.card import Site
-from builder.model.judgement import OptionJudgement
-from builder.model.tables import Severity
-from tests.content.library import content, judge
+from tests.content.clients import CALM, HEALED, HOT, client, option, seen
+from tests.content.library import content
 
 LOWER = ("hip", "thigh", "knee", "calf", "shin", "ankle", "foot")
 UPPER = ("shoulder", "upper_arm", "elbow", "forearm", "wrist", "hand")
@@ -24,61 +22,9 @@ ELSEWHERE = {
     "midfoot_bone_tender",
     "achilles_squeeze_still",
     "arm_swelling_no_cause",
+    "bone_risk",
     "cleared",
 }
-CALM: dict[str, Value] = {
-    "swelling_trend": "falling",
-    "heat": "none",
-    "rest_pain": Decimal(1),
-    "pain_with": "movement",
-    "flare": "none",
-    "range_trend": "improving",
-    "tenderness": "firm_pressure",
-    "tissue_feel": "doughy",
-    "active_contraction": "mild_pain",
-    "range": "half",
-}
-HEALED: dict[str, Value] = {
-    **CALM,
-    "swelling_trend": "none",
-    "rest_pain": Decimal(0),
-    "pain_with": "end_range",
-    "tenderness": "deep_pressure",
-    "tissue_feel": "fibrous",
-    "active_contraction": "painless",
-    "range": "near_full",
-}
-HOT: dict[str, Value] = {
-    "swelling_trend": "rising",
-    "heat": "clear",
-    "rest_pain": Decimal(5),
-    "flare": "none",
-    "range_trend": "same",
-}
-
-
-def client(hours: int, *found: dict[str, Value], screen: str = "lower_limb_with_cold") -> dict[str, Value]:
-    """An adult with a bruised thigh who said no to every question of a set and yes to the work."""
-    values: dict[str, Value] = dict.fromkeys(content().screening.covered_by(screen), "no")
-    values |= {"injury": "contusion", "tissue": "muscle", "region": "thigh", "age": Decimal(24)}
-    values |= {"consent": "yes", "reinjured": "no", "haematoma": "intermuscular"}
-    values |= {"hours": Decimal(hours), "hours_since_first": Decimal(hours)}
-    for one in found:
-        values |= one
-    return values
-
-
-def seen(values: dict[str, Value], severity: Severity = "moderate") -> Frame:
-    """The visit of such a client, graded before."""
-    return judge().frame(values, severity, severity)
-
-
-def option(
-    frame: Frame, card: str, written: dict[str, Value] | None = None, site: Site = "on"
-) -> OptionJudgement:
-    """A card at its usual dose, changed as written."""
-    one = content().cards[card]
-    return judge().options.judge(frame, one, site, {**one.usual, **(written or {})})
 
 
 def worst(frame: Frame) -> dict[str, str]:
@@ -116,7 +62,7 @@ def test_a_bruised_thigh_is_followed_to_remodelling() -> None:
     """Cold and a wrap first, cold massage with light strokes next, friction to lengthening last."""
     assert right(seen(client(3, HOT))) == {"cold_pack", "wrap_pad", "elevate"}
     assert right(seen(client(144, CALM))) == {
-        "cold_massage", "elevate", "glide", "lymph", "move_active", "wrap_pad",
+        "cold_massage", "elevate", "glide", "lymph", "move_active", "move_passive", "wrap_pad",
     }  # fmt: skip
     remodelling = right(seen(client(720, HEALED)))
     steps = {"friction", "broaden_passive", "broaden_active", "lengthen_passive", "lengthen_active"}

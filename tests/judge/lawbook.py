@@ -178,10 +178,15 @@ def rising_swelling_is_never_milder_than_on_the_first_day(
 
 
 def raising_severity_never_loosens_work_by_hand(world: World, client: Client, pick: int) -> bool | None:
-    """A worse injury allows no hands-on card that a milder one does not."""
+    """A worse injury allows no hands-on card that a milder one does not.
+
+    But for signs behind the calendar: what is late for a mild injury may be in time for a severe one.
+    """
     mild, hard = ((0, 1), (0, 2), (1, 2))[pick % 3]
     one, other = (replace(client, declared=SEVERITIES[grade]) for grade in (mild, hard))
-    if world.frame(one).severity.possible == world.frame(other).severity.possible:
+    frames = world.frame(one), world.frame(other)
+    late = [frame.state[world.judge.space.index["signs_behind"]] for frame in frames]
+    if frames[0].severity.possible == frames[1].severity.possible or late[0] > late[1]:
         return None
     return harder(world.ranks(one, world.hands_on), world.ranks(other, world.hands_on))
 

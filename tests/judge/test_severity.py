@@ -1,5 +1,6 @@
 """Severity: by the published table in its window, else as declared, else the worse."""
 
+from dataclasses import replace
 from decimal import Decimal
 from typing import Any
 
@@ -7,8 +8,9 @@ import pytest
 
 from builder.judge.judge import Judge
 from builder.judge.space import Value
+from builder.model.fact import Fact
 from builder.model.judgement import SeverityJudgement
-from builder.model.tables import SEVERITIES, Severity
+from builder.model.tables import SEVERITIES, Severity, SeverityTable
 from tests.judge.small import case, content
 
 JUDGE = Judge(content())
@@ -153,3 +155,80 @@ def test_a_grade_of_the_second_injury_is_carried_on(since_reinjury: str) -> None
         )
     )
     assert [one.severity.possible for one in visits] == [("mild",), ("severe",), ("severe",)]
+
+
+def floor(
+    declared: Severity | None, changed: dict[str, Value | None], earlier: Severity | None = None
+) -> SeverityJudgement:
+    """The severity of a bruise under a table that says only how bad at least."""
+    known = {"injury": "contusion", "hours": Decimal(18), "range": "half", **changed}
+    recorded = {name: value for name, value in known.items() if value is not None}
+    return LEAST.severities.judge(LEAST.space.state(recorded), declared, earlier)
+
+
+def least_table() -> Judge:
+    """The small content with its one table turned into one that only makes worse, by range."""
+    made = content()
+    facts = made.facts.model_copy(update={"facts": {**made.facts.facts, "range": RANGE}})
+    table = SeverityTable.model_validate(
+        {
+            "applies": {"injury": "contusion"},
+            "measure": "range",
+            "not_before": "12 h",
+            "not_after": "72 h",
+            "least": True,
+            "bands": [
+                {"grade": "mild", "when": {"range": "full"}},
+                {"grade": "moderate", "when": {"range": "half"}},
+                {"grade": "severe", "when": {"range": "little"}},
+            ],
+            "source": ["own_default"],
+        }
+    )
+    book = made.severity.model_copy(update={"tables": {"bruise": table}})
+    return Judge(replace(made, facts=facts, severity=book))
+
+
+RANGE = Fact(
+    kind="scale", label="Range", group="sign", worse_when="higher", values=("full", "half", "little")
+)
+LEAST = least_table()
+
+
+@pytest.mark.parametrize(
+    ("declared", "range_left", "expected"),
+    [
+        ("mild", "full", "mild"),
+        ("mild", "half", "moderate"),
+        ("severe", "half", "severe"),
+        ("moderate", "little", "severe"),
+        (None, "full", "mild"),
+    ],
+)
+def test_a_least_grade_only_makes_worse(
+    declared: Severity | None, range_left: str, expected: Severity
+) -> None:
+    """The worse of the declared grade and the table's counts."""
+    judged = floor(declared, {"range": range_left})
+    assert (judged.possible, judged.gradable) == ((expected,), True)
+
+
+@pytest.mark.parametrize("missing", [{"range": None}, {"hours": None, "range": "full"}])
+def test_without_the_measure_a_least_grade_may_be_worse(missing: dict[str, Value | None]) -> None:
+    """Not measured, or at a time not known: the declared grade or anything worse."""
+    judged = floor("moderate", missing)
+    assert (judged.possible, judged.gradable) == (("moderate", "severe"), False)
+
+
+@pytest.mark.parametrize("hours", ["11", "73"])
+def test_outside_the_window_the_declared_grade_stands(hours: str) -> None:
+    """Range that comes back makes no injury milder, and before the window it makes none worse."""
+    assert floor("mild", {"hours": Decimal(hours), "range": "little"}).possible == ("mild",)
+    assert floor("mild", {"hours": Decimal(hours), "range": "full"}, "severe").possible == ("severe",)
+
+
+def test_a_least_grade_is_waited_for_in_its_window_alone() -> None:
+    """The measure is asked for while it can still grade."""
+    known: dict[str, Value] = {"injury": "contusion", "hours": Decimal(18)}
+    assert LEAST.severities.waits_for(LEAST.space.state(known)) == ["range"]
+    assert LEAST.severities.waits_for(LEAST.space.state({**known, "hours": Decimal(73)})) == []
