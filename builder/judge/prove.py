@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from builder.doors.solver import Solver
+from builder.judge.bands import table_holes
 from builder.judge.clash import contradictions
 from builder.judge.encode import Encoding, sites_of
 from builder.judge.idle import idle_facts, idle_rules
@@ -29,7 +30,7 @@ def holes(content: Content, space: Space) -> list[Hole]:
         reach = Reach(proof)
         found = [*_never_fired(proof), *_open_flags(proof), *_open_without_consent(proof), *_dead_ends(proof)]
         found += [*contradictions(reach), *idle_rules(proof, reach)]
-    return [*found, *idle_facts(content, space)]
+    return [*found, *idle_facts(content, space), *table_holes(content, space)]
 
 
 def open_client(

@@ -1,4 +1,4 @@
-"""A rule may only tighten: it may not fire on the safe side of a fact while the dangerous side is let go."""
+"""A rule may only tighten: it fires on the dangerous side of a fact, and asks for the safe side."""
 
 from __future__ import annotations
 
@@ -6,14 +6,15 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
-from builder.model.condition import Among, Recorded, Within, polar_atoms
+from builder.model.condition import Among, Node, Recorded, Within, polar_atoms
 from builder.model.fact import Fact
 
 LEVEL: Level = "error"
+SLACK = "Bound the dangerous side of the attribute."
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
-    """Conditions that hold for a safe value and not for every more dangerous one."""
+    """Conditions that hold on the safe side alone, and limits and needs that let the dangerous side pass."""
     facts = dict(evidence.course.content.facts.facts)
     facts.update({f"written.{name}": fact for name, fact in evidence.course.content.facts.written.items()})
     for rule in evidence.course.content.rules.values():
@@ -21,6 +22,27 @@ def check(evidence: Evidence) -> Iterator[Finding]:
         for atom, positive in polar_atoms(rule.when):
             if said := _loosens(atom, facts, positive=positive):
                 yield Finding(file, ("when",), *said, (rule.id,))
+        for at, effect in enumerate(rule.options):
+            for name in _slack(effect.needs, facts):
+                yield Finding(file, ("options", at, "needs", name), _said("need", name), SLACK, (rule.id,))
+    for card in evidence.course.content.cards.values():
+        file = content_file(evidence, f"cards/{card.id}.yml")
+        for at, row in enumerate(card.baseline):
+            for name in _slack(row.limits, facts):
+                yield Finding(file, ("baseline", at, "limits", name), _said("limit", name), SLACK)
+
+
+def _slack(limits: dict[str, Node], facts: dict[str, Fact]) -> list[str]:
+    """The attributes whose limit turns back a safe value and lets a more dangerous one pass."""
+    return [
+        name
+        for name, node in limits.items()
+        if any(_loosens(atom, facts, positive=not positive) for atom, positive in polar_atoms(node))
+    ]
+
+
+def _said(what: str, name: str) -> str:
+    return f"The {what} on `{name}` lets a dangerous value pass and turns a safer one back."
 
 
 def _loosens(

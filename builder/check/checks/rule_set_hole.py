@@ -9,6 +9,7 @@ from builder.diagnostic import Level
 
 LEVEL: Level = "error"
 OF_FACTS = {"flag_goes_on", "fact_changes_nothing"}
+OF_TABLES = {"bands_overlap", "bands_gap", "clock_runs_back"}
 OF_CARDS = {"consent_leaves_open", "contradiction"}
 SAYS = {
     "never_fires": ("Rule {about} can never fire.", "Correct its condition, or delete it."),
@@ -32,6 +33,9 @@ SAYS = {
         "What must be written for a card can not be met ({about}).",
         "Bar the card there, or let the limits and needs agree.",
     ),
+    "bands_overlap": ("Two rows of a table hold for one value ({about}).", "Move a bound of one of them."),
+    "bands_gap": ("A table leaves a value without a row ({about}).", "Move a bound, or add a row."),
+    "clock_runs_back": ("A clock ends a phase before the one before it ({about}).", "Put its ends in order."),
     "dead_end": (
         "No card is open for the aim `{about}` in some situation.",
         "Add or open a card that serves it.",
@@ -49,6 +53,10 @@ def check(evidence: Evidence) -> Iterator[Finding]:
             yield Finding("course.yml", (), said, remedy)
         elif hole.sort in OF_FACTS:
             yield Finding(content_file(evidence, "facts.yml"), ("facts", name), said, remedy)
+        elif hole.sort in OF_TABLES:
+            in_phases = name == "clocks" or hole.sort == "clock_runs_back"
+            file, path = ("phases.yml", ("clocks",)) if in_phases else ("severity.yml", ("tables", name))
+            yield Finding(content_file(evidence, file), path, said, remedy)
         elif hole.sort in OF_CARDS:
             yield Finding(content_file(evidence, f"cards/{name}.yml"), (), said, remedy)
         else:

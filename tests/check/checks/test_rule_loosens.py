@@ -15,13 +15,19 @@ from builder.judge.truth import compiled
 from builder.model.condition import parse
 from builder.model.fact import FactBook
 from tests.check.small_course import course
-from tests.judge.small import FACTS, WRITTEN, content, fact, rule
+from tests.judge.small import FACTS, PHASES, WRITTEN, card, content, fact, rule
 
 # One fact of each kind and direction; knee_flexion is worse when lower, swelling and minutes when higher.
 MORE = {
     "pulse": fact("scale", "sign", "lower", values=["gone", "weak", "strong"]),
     "pain": fact("number", "sign", "higher", low=0, high=10),
 }
+LOOSE_WRITTEN = {
+    **WRITTEN,
+    "pause": fact("number", "written", "lower", low=0, high=1440),
+    "pad": fact("number", "written", "both", low=0, high=10),
+}
+LOOSE = FactBook.model_validate({"format": 1, "facts": FACTS, "written": LOOSE_WRITTEN})
 BARS = [{"groups": ["cold"], "answer": "barred"}]
 
 
@@ -104,6 +110,54 @@ def test_a_rule_that_waits_for_a_record_is_told() -> None:
     (told,) = found({"recorded": "age"})
     assert told.message == "The rule fires where `age` is recorded and not where nobody asked."
     assert told.remedy == "Put `recorded` under `not`."
+
+
+def bounded(needs: dict[str, Any]) -> tuple[Evidence, Evidence]:
+    """The evidence of one rule that needs this, and of one card whose cell has it as its limits."""
+    rules = content(rules=[rule("one", {"fever": "yes"}, options=[{"groups": ["cold"], "needs": needs}])])
+    rows = [{"phase": PHASES, "answer": "barred"}, {"phase": ["acute"], "answer": "ok", "limits": needs}]
+    cards = content(cards=[card("one", "technique", ["limit"], rows)])
+    made = [replace(one, facts=LOOSE) for one in (rules, cards)]
+    return Evidence(course(rules=made[0]), {}), Evidence(course(rules=made[1]), {})
+
+
+@pytest.mark.parametrize(
+    "needs",
+    [
+        {"minutes": {"at_most": 20}},
+        {"minutes": {"below": 20}, "barrier": "yes"},
+        {"urgency": {"at_least": "days"}},
+        {"urgency": ["same_day", "emergency"]},
+        {"pause": {"at_least": 40}},
+        {"site": ["on", "remote"]},
+        {"pad": {"at_least": 2, "at_most": 3}},
+    ],
+)
+def test_a_need_or_limit_that_bounds_the_dangerous_side_is_silent(needs: dict[str, Any]) -> None:
+    """Or both sides, where neither or both are dangerous."""
+    assert [list(check(one)) for one in bounded(needs)] == [[], []]
+
+
+@pytest.mark.parametrize(
+    ("needs", "name"),
+    [
+        ({"minutes": {"at_least": 20}}, "minutes"),
+        ({"minutes": {"at_least": 5, "at_most": 20}}, "minutes"),
+        ({"minutes": 20}, "minutes"),
+        ({"barrier": "no"}, "barrier"),
+        ({"urgency": {"at_most": "days"}}, "urgency"),
+        ({"urgency": "days"}, "urgency"),
+        ({"pause": {"at_most": 40}}, "pause"),
+    ],
+)
+def test_a_need_or_limit_on_the_safe_side_is_told(needs: dict[str, Any], name: str) -> None:
+    """In the rule or in the cell, with its place."""
+    (of_rule,), (of_card,) = (list(check(one)) for one in bounded(needs))
+    assert (of_rule.file, of_rule.path) == ("content/rules/one.yml", ("options", 0, "needs", name))
+    assert (of_card.file, of_card.path) == ("content/cards/one.yml", ("baseline", 1, "limits", name))
+    assert of_rule.message == f"The need on `{name}` lets a dangerous value pass and turns a safer one back."
+    assert of_card.message == f"The limit on `{name}` lets a dangerous value pass and turns a safer one back."
+    assert of_rule.remedy == of_card.remedy == "Bound the dangerous side of the attribute."
 
 
 VALUES = {

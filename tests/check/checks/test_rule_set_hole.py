@@ -96,3 +96,34 @@ def test_a_hole_of_a_rule_of_the_course_is_told_in_its_file() -> None:
     places = {"rules/idle.yml": Places(Place("rules/idle.yml"))}
     (found,) = check(replace(made, course=replace(made.course, places=places)))
     assert found.file == "rules/idle.yml"
+
+
+@pytest.mark.parametrize(
+    ("hole", "file", "path", "message"),
+    [
+        (
+            Hole("bands_overlap", "thigh: mild and moderate", "knee bend: 90°"),
+            "content/severity.yml",
+            ("tables", "thigh"),
+            "Two rows of a table hold for one value (thigh: mild and moderate). Witness: knee bend: 90°",
+        ),
+        (
+            Hole("bands_gap", "clocks", "tissue: tendon; severity: mild"),
+            "content/phases.yml",
+            ("clocks",),
+            "A table leaves a value without a row (clocks). Witness: tissue: tendon; severity: mild",
+        ),
+        (
+            Hole("clock_runs_back", "tendon mild", "72 h, 48 h, 96 h"),
+            "content/phases.yml",
+            ("clocks",),
+            "A clock ends a phase before the one before it (tendon mild). Witness: 72 h, 48 h, 96 h",
+        ),
+    ],
+)
+def test_a_fault_of_a_table_is_told_where_it_stands(
+    hole: Hole, file: str, path: tuple[str, ...], message: str
+) -> None:
+    """In the file of severities or of phases."""
+    (told,) = check(replace(evidence(), holes=(hole,)))
+    assert (told.file, told.path, told.message) == (file, path, message)
