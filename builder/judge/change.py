@@ -1,116 +1,107 @@
-"""What would change an answer: the smallest change among things that change in the room."""
+"""What would change an answer: the smallest change among things that change in the room, found exactly.
+
+Sets of variables are tried by size. Left open, a set bounds what any change of it could give; a set that
+gives nothing new is grown as far as that still holds, and every change must then touch what lies outside.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import combinations
 
-from builder.judge.frame import Frame
-from builder.judge.option import OptionJudge
-from builder.judge.space import FAR, Cell, Space, Value
+from builder.judge.space import FAR, Cell
+from builder.judge.trial import Trial
 from builder.judge.words import between, told
-from builder.model.card import SITES, Answer, site_of
+from builder.model.card import ANSWERS
 from builder.model.fact import Fact
 from builder.model.judgement import OptionJudgement, WouldChange
 
-Change = tuple[str, Cell]
 MOST = 4
-WRITTEN = "written."
-DERIVED = frozenset({"phase", "severity", "signs_behind", "session_urgency"})
+Names = tuple[str, ...]
+Flip = tuple[tuple[Cell, ...], int]
 
 
 @dataclass(frozen=True)
-class Trial:
-    """One visit to try changes on: its recorded values, and a maker of the frame of any other state."""
+class Search:
+    """The search for one option: in what order each variable's other cells are tried, the nearest first."""
 
-    options: OptionJudge
-    values: Mapping[str, Value]
-    state: list[int]
-    frame_of: Callable[[list[int]], Frame]
-    derived_from: frozenset[str]
-    frames: dict[tuple[Change, ...], Frame] = field(default_factory=dict)
+    trial: Trial
+    judged: OptionJudgement
+    room: dict[str, tuple[Cell, ...]]
+    outside: list[frozenset[str]] = field(default_factory=list)
 
     @property
-    def space(self) -> Space:
-        """The decision space the visit lies in."""
-        return self.options.space
+    def now(self) -> int:
+        """The answer at worst as things are."""
+        return ANSWERS.index(self.judged.at_worst)
 
-    def frame(self, facts: tuple[Change, ...]) -> Frame:
-        """The visit's frame with these facts changed; each is worked out once for all options."""
-        if facts not in self.frames:
-            state = list(self.state)
-            for name, cell in facts:
-                self.space.record(state, name, cell.value)
-            self.frames[facts] = self.frame_of(state)
-        return self.frames[facts]
+    def others(self, fixed: dict[str, Cell], left: tuple[str, ...]) -> set[int]:
+        """Other answers that some change of `left` might give where `fixed` has changed; none is missed."""
+        least, most = self.trial.bounds(self.judged, fixed, frozenset(left))
+        return set(range(least, most + 1)) - {self.now}
+
+    def flips(self, names: Names) -> Iterator[Flip]:
+        """For each other answer that changing all of `names` can give, the nearest cells that give it."""
+        yield from self._below({}, names, set())
+
+    def _below(self, fixed: dict[str, Cell], left: Names, known: set[int]) -> Iterator[Flip]:
+        others = self.others(fixed, left) - known
+        if others and not left:
+            known |= others
+            yield from ((tuple(fixed.values()), answer) for answer in others)
+        for cell in self.room[left[0]] if others and left else ():
+            yield from self._below({**fixed, left[0]: cell}, left[1:], known)
+
+    def is_ruled_out(self, names: Names) -> bool:
+        """Whether no change of these gives another answer, as far as that is seen without trying them."""
+        if any(one.isdisjoint(names) for one in self.outside):
+            return True
+        if self.others({}, names):
+            return False
+        self.outside.append(self._outside(names))
+        return True
+
+    def _outside(self, names: Names) -> frozenset[str]:
+        idle = list(names)
+        for name in self.room:
+            if name not in names and not self.others({}, (*idle, name)):
+                idle.append(name)
+        return frozenset(self.room) - set(idle)
 
 
-def would_change(trial: Trial, judged: OptionJudgement) -> tuple[WouldChange, ...]:
-    """The changes of one thing that give another answer at worst, or else of two; at most four, the nearest.
+def would_change(trial: Trial, judged: OptionJudgement) -> tuple[tuple[WouldChange, ...], bool]:
+    """The smallest changes that give another answer at worst, at most four; and whether there are more.
 
-    Only what can change in the room is tried: signs, time, preparation, dose, site; never a flag, a drug,
-    an age or consent. Every cell of every such variable that bears on the card is tried, so no smaller
-    change is missed; of a variable the nearest cell is told for each answer.
+    Only what can change in the room is changed: signs, time, preparation, dose, site; never a flag, a drug,
+    an age or consent. Of a set of things that is told for an answer, the nearest values are told.
     """
-    room = list(_room(trial, judged))
-    if not _can_change(trial, judged, {name for name, _ in room}):
-        return ()
-    for size in (1, 2):
-        found: dict[tuple[str, ...], WouldChange] = {}
-        for changes in combinations(room, size):
-            names = tuple(name for name, _ in changes)
-            if len(set(names)) < size or len(found) == MOST:
-                continue
-            answer = _answer(trial, judged, changes)
-            if answer != judged.at_worst:
-                told = {name: cell.value for name, cell in changes}
-                found.setdefault((*names, answer), WouldChange(told, answer, _words(trial.space, changes)))
+    search = Search(trial, judged, trial.room(judged))
+    names = tuple(search.room)
+    if not search.others({}, names):
+        return (), False
+    for size in range(1, len(names) + 1):
+        found = list(_told(search, size))
         if found:
-            return tuple(found.values())
-    return ()
+            return tuple(found[:MOST]), len(found) > MOST
+    return (), False
 
 
-def _can_change(trial: Trial, judged: OptionJudgement, room: set[str]) -> bool:
-    """Whether any change in the room could give another answer: judged once with all of it left open."""
-    if judged.at_worst == "barred" and trial.options.is_barred_by(trial.state, judged.card, DERIVED | room):
-        return False
-    state = list(trial.state)
-    for name in room:
-        if not name.startswith(WRITTEN):
-            state[trial.space.index[name]] = trial.space.variables[name].everything
-    frame, card = trial.frame_of(state), trial.options.cards[judged.card]
-    written = {name: value for name, value in judged.written.items() if f"{WRITTEN}{name}" not in room}
-    answers = {one for site in SITES for one in trial.options.answers(frame, card, site, written)}
-    return answers != {judged.at_worst}
+def _told(search: Search, size: int) -> Iterator[WouldChange]:
+    count = 0
+    for names in combinations(search.room, size):
+        for cells, answer in () if search.is_ruled_out(names) else search.flips(names):
+            changed = dict(zip(names, cells, strict=True))
+            values = {name: cell.value for name, cell in changed.items()}
+            yield WouldChange(values, ANSWERS[answer], _words(search.trial, changed))
+            count += 1
+            if count > MOST:
+                return
 
 
-def _room(trial: Trial, judged: OptionJudgement) -> Iterator[Change]:
-    written = {f"{WRITTEN}{name}": value for name, value in judged.written.items()}
-    now = {**trial.values, **written, f"{WRITTEN}site": judged.site}
-    bearing = trial.derived_from | trial.options.names[judged.card] | {f"{WRITTEN}site"}
-    for name, variable in trial.space.variables.items():
-        if not variable.fact.room or name not in now or name not in bearing:
-            continue
-        if not (mask := variable.mask_of(now[name])):
-            continue
-        here = mask.bit_length() - 1
-        for _, index in sorted(
-            (abs(index - here), index) for index in range(len(variable.cells)) if index != here
-        ):
-            yield name, variable.cells[index]
-
-
-def _answer(trial: Trial, judged: OptionJudgement, changes: tuple[Change, ...]) -> Answer:
-    facts = tuple(change for change in changes if not change[0].startswith(WRITTEN))
-    written = {name.removeprefix(WRITTEN): cell.value for name, cell in changes if name.startswith(WRITTEN)}
-    site = site_of(written.pop("site", judged.site))
-    card = trial.options.cards[judged.card]
-    return trial.options.answers(trial.frame(facts), card, site, {**judged.written, **written})[1]
-
-
-def _words(space: Space, changes: tuple[Change, ...]) -> str:
-    return " and ".join(_change_words(space.variables[name].fact, cell) for name, cell in changes)
+def _words(trial: Trial, changed: dict[str, Cell]) -> str:
+    variables = trial.space.variables
+    return " and ".join(_change_words(variables[name].fact, cell) for name, cell in changed.items())
 
 
 def _change_words(fact: Fact, cell: Cell) -> str:

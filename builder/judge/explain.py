@@ -102,6 +102,7 @@ def _option(name: str, offered: str | None, judged: OptionJudgement) -> dict[str
             }
             for one in judged.would_change
         ],
+        "more_would_change": judged.more_would,
     }
 
 
@@ -182,3 +183,5 @@ def _option_in_words(label: str, option: OptionJudgement, content: Content) -> I
         f"            would change it: {one.text} -> {ANSWER_WORDS[one.answer]}"
         for one in option.would_change
     )
+    if option.more_would:
+        yield "            and more changes of as many things."

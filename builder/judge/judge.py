@@ -7,20 +7,21 @@ from copy import copy
 from dataclasses import replace
 from decimal import Decimal
 
-from builder.judge.change import Trial, would_change
+from builder.judge.change import would_change
 from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.phase import PhaseJudge, ends
 from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
+from builder.judge.trial import DERIVED, Trial
 from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
 from builder.model.condition import Node, atoms
 from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
 from builder.model.library import Content
-from builder.model.tables import Severity
+from builder.model.tables import SEVERITIES, Severity
 
 
 class Judge:
@@ -65,8 +66,7 @@ class Judge:
         trial = Trial(
             self.options,
             values,
-            self.space.state(dict(values)),
-            lambda state: self.frame_of(state, *grades),
+            lambda state, opened: self.frame_of(state, *grades, opened=opened),
             self.derived_from,
         )
         chosen = tuple(self._option(frame, trial, one) for one in visit.chosen)
@@ -93,17 +93,28 @@ class Judge:
         declared: Severity | None,
         earlier: Severity | None,
         hours: Value | None = None,
+        opened: frozenset[str] = frozenset(),
     ) -> Frame:
-        """The frame of a state of masks; severity, then phase, then session, each from the ones before."""
+        """The frame of a state of masks; severity, then phase, then session, each from the ones before.
+
+        `opened`: what is recorded and left open to see what might be; a grade is then whatever it may be.
+        """
         severity = self.severities.judge(state, declared, earlier)
-        self._set(state, "severity", severity.possible)
+        graded = SEVERITIES if opened & self.severities.reads else severity.possible
+        self._set(state, "severity", graded)
         phase, behind = self.phases.judge(state, hours if isinstance(hours, Decimal) else None)
         self._set(state, "phase", phase.possible)
         self._set(state, "signs_behind", [Decimal(one) for one in behind])
         session, urgencies = self.sessions.judge(state)
         self._set(state, "session_urgency", urgencies)
         aims = self._aims(session, phase.possible)
-        return Frame(tuple(state), phase, severity, session, aims)
+        urgent = self._urgent(state, opened) if opened else 0
+        return Frame(tuple(state), phase, severity, session, aims, urgent)
+
+    def _urgent(self, state: list[int], opened: frozenset[str]) -> int:
+        least = self.sessions.least_urgency(state, opened | DERIVED)
+        variable = self.space.variables["session_urgency"]
+        return variable.everything & -variable.mask_of(least) if least else 0
 
     def _set(self, state: list[int], name: str, values: Iterable[Value]) -> None:
         variable = self.space.variables[name]
@@ -120,7 +131,8 @@ class Judge:
     def _option(self, frame: Frame, trial: Trial, option: CaseOption) -> OptionJudgement:
         card = self.content.cards[option.card]
         judged = self.options.judge(frame, card, option.site, option.written)
-        return replace(judged, would_change=would_change(trial, judged))
+        told, more = would_change(trial, judged)
+        return replace(judged, would_change=told, more_would=more)
 
     def _doses(self, frame: Frame, chosen: tuple[CaseOption, ...]) -> Iterator[DoseJudgement]:
         for index, option in enumerate(chosen):

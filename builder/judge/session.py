@@ -43,6 +43,17 @@ class SessionJudge:
         answer = "refer" if sure else "ask_first" if ask else "go_on"
         return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
 
+    def least_urgency(self, state: list[int], moving: frozenset[str]) -> Urgency | None:
+        """The highest urgency that some rule gives for sure or at worst, whatever becomes of `moving`."""
+        return _highest(
+            [
+                rule
+                for rule, test in self.rules
+                if (truth := test(state)) is Truth.TRUE
+                or (truth is Truth.OPEN and all(atom.name not in moving for atom in atoms(rule.when)))
+            ]
+        )
+
     def waits_for(self, state: list[int]) -> list[str]:
         """What the urgency waits for: every open fact of a rule that may fire."""
         maybe = [rule for rule, test in self.rules if test(state) is Truth.OPEN]

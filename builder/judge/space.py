@@ -105,14 +105,19 @@ class Space:
 
     def record(self, state: list[int], name: str, value: Value) -> None:
         """Set one value in a state, with what it excludes where that is not recorded itself."""
-        if name not in self.index or not (mask := self.variables[name].mask_of(value)):
-            return
-        state[self.index[name]] = mask
-        if (flag := self.index.get(RECORDED + name)) is not None:
-            state[flag] = 0b10
-        for other in self.variables[name].fact.excludes if value == "yes" else ():
+        spots = self.spots(name, value)
+        for index, mask in spots:
+            state[index] = mask
+        for other in self.variables[name].fact.excludes if spots and value == "yes" else ():
             if state[self.index[other]] == self.variables[other].everything:
                 state[self.index[other]] = self.variables[other].mask_of("no")
+
+    def spots(self, name: str, value: Value) -> tuple[tuple[int, int], ...]:
+        """Which masks of a state say that a value is recorded, by position; none for no value of its fact."""
+        if name not in self.index or not (mask := self.variables[name].mask_of(value)):
+            return ()
+        flag = self.index.get(RECORDED + name)
+        return ((self.index[name], mask), *([(flag, 0b10)] if flag is not None else ()))
 
 
 def holds(atom: Among | Within, value: Value, fact: Fact) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from enum import IntEnum
 
 from builder.judge.space import RECORDED, Space
@@ -18,30 +18,48 @@ class Truth(IntEnum):
 
 
 Test = Callable[[list[int]], Truth]
+TURNED = (Truth.TRUE, Truth.OPEN, Truth.FALSE)
 
 
 def compiled(node: Node, space: Space) -> Test:
     """A function from a state to the truth of the condition in it."""
     if isinstance(node, AllOf):
-        parts = [compiled(one, space) for one in node.parts]
-        return lambda state: min((part(state) for part in parts), default=Truth.TRUE)
+        return _joined([compiled(one, space) for one in node.parts], Truth.FALSE, Truth.TRUE)
     if isinstance(node, AnyOf):
-        parts = [compiled(one, space) for one in node.parts]
-        return lambda state: max((part(state) for part in parts), default=Truth.FALSE)
+        return _joined([compiled(one, space) for one in node.parts], Truth.TRUE, Truth.FALSE)
     if isinstance(node, Not):
         part = compiled(node.part, space)
-        return lambda state: Truth(2 - part(state))
+        return lambda state: TURNED[part(state)]
     if isinstance(node, Recorded):
         return _atom(space.index[RECORDED + node.name], 0b10)
     return _atom(space.index[node.name], space.mask(node))
 
 
+def _joined(parts: Sequence[Test], settles: Truth, otherwise: Truth) -> Test:
+    """All or any of the parts: one that `settles` it is enough, else an open one leaves it open."""
+    if len(parts) == 1:
+        return parts[0]
+
+    def test(state: list[int]) -> Truth:
+        out = otherwise
+        for part in parts:
+            if (truth := part(state)) is settles:
+                return settles
+            if truth is Truth.OPEN:
+                out = truth
+        return out
+
+    return test
+
+
 def _atom(index: int, mask: int) -> Test:
+    false, unsure, true = Truth.FALSE, Truth.OPEN, Truth.TRUE
+
     def test(state: list[int]) -> Truth:
         possible = state[index]
         if not possible & mask:
-            return Truth.FALSE
-        return Truth.OPEN if possible & ~mask else Truth.TRUE
+            return false
+        return unsure if possible & ~mask else true
 
     return test
 

@@ -86,7 +86,10 @@ class WouldChange:
 
 @dataclass(frozen=True)
 class OptionJudgement:
-    """One option as written: its answer as it surely is and at worst, and whether it serves the aim."""
+    """One option as written: its answer as it surely is and at worst, and whether it serves the aim.
+
+    `more_would`: more changes of the same size would change it than `would_change` tells.
+    """
 
     card: str
     site: str
@@ -99,6 +102,7 @@ class OptionJudgement:
     rules: tuple[Fired, ...]
     change: str | None
     would_change: tuple[WouldChange, ...] = field(default=())
+    more_would: bool = False
 
 
 @dataclass(frozen=True)

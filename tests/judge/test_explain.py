@@ -37,6 +37,7 @@ OPTION = {"id", "card", "written", "offered", "answer", "at_worst", "serves_aim"
     "ask",
     "rules",
     "change",
+    "more_would_change",
     "would_change",
 }
 FIRED = {"id", "truth", "effect", "strength", "source", "contested"}
@@ -89,6 +90,7 @@ def test_a_chosen_option_in_full() -> None:
         ],
         "change": None,
         "would_change": [],
+        "more_would_change": False,
     }
 
 

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from builder.judge.option import Tally
+from builder.judge.bearing import Tally
 from builder.judge.truth import Truth
 from builder.model.card import ANSWERS, Answer
 from builder.model.condition import atoms
