@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from builder.judge.bands import cover, in_words, table_holes
 from builder.judge.judge import Judge
-from builder.judge.space import Space
+from builder.judge.space import Space, Value
 from builder.model.condition import parse
 from builder.model.fact import Fact
 from builder.model.library import Content
@@ -121,5 +121,5 @@ def holds(box: dict[str, tuple[int, int]], x: Decimal, y: Decimal) -> bool:
 
 def test_a_point_reads_as_it_does_on_a_page() -> None:
     """Each value in its fact's own words."""
-    point = {"knee_flexion": Decimal(45), "written.barrier": "no"}
+    point: dict[str, Value] = {"knee_flexion": Decimal(45), "written.barrier": "no"}
     assert in_words(point, Judge(content()).space) == "knee bend: 45°; written: on the skin"

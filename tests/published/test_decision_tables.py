@@ -1,9 +1,9 @@
 """Overlaps and gaps of published decision tables.
 
 Source of the analysis: Calvanese, Dumas, Laurson, Maggi, Montali and Teinemaa, BPM 2016, LNCS 9850, 217-233.
-The loan grades are its example, the numbers from memory. The approval tables are two of the open test set of the
-decision table standard (simple table, unique and any): their rows are from memory, what should be found in them
-is not. Of the other tables of that set the rows were not at hand, so they are not tried.
+The loan grades are its example, the numbers from memory. The approval tables are two of the open test set of
+the decision table standard (simple table, unique and any): their rows are from memory, what should be found
+in them is not. Of the other tables of that set the rows were not at hand, so they are not tried.
 """
 
 from decimal import Decimal

@@ -115,7 +115,10 @@ def test_a_rule_that_waits_for_a_record_is_told() -> None:
 def bounded(needs: dict[str, Any]) -> tuple[Evidence, Evidence]:
     """The evidence of one rule that needs this, and of one card whose cell has it as its limits."""
     rules = content(rules=[rule("one", {"fever": "yes"}, options=[{"groups": ["cold"], "needs": needs}])])
-    rows = [{"phase": PHASES, "answer": "barred"}, {"phase": ["acute"], "answer": "ok", "limits": needs}]
+    rows: list[dict[str, Any]] = [
+        {"phase": PHASES, "answer": "barred"},
+        {"phase": ["acute"], "answer": "ok", "limits": needs},
+    ]
     cards = content(cards=[card("one", "technique", ["limit"], rows)])
     made = [replace(one, facts=LOOSE) for one in (rules, cards)]
     return Evidence(course(rules=made[0]), {}), Evidence(course(rules=made[1]), {})
