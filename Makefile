@@ -4,7 +4,7 @@ SHELL := /bin/bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DELETE_ON_ERROR:
 .DEFAULT_GOAL := help
-.PHONY: help env demo test sheets lint format lock clean system-tests
+.PHONY: help env demo test bench sheets lint format lock clean system-tests
 
 VENV := .venv
 BIN := $(VENV)/bin
@@ -83,6 +83,9 @@ format: env ## put every file into the one format
 
 test: system-tests $(AXE) lint ## run everything that must hold
 	@$(BIN)/pytest --cov --cov-report=term
+
+bench: env ## measure the speed, as ratios of one run
+	@$(BIN)/pytest -q -s -p no:cacheprovider tests/bench/bench_*.py
 
 sheets: env system-tests ## answer the demo's test in a browser again, after a change of its cases
 	@$(BIN)/python -m tests.demo.write_sheets
