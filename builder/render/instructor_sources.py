@@ -1,4 +1,4 @@
-"""Every source with its whole citation, and how many rules and cards lean on it."""
+"""Every source with its whole citation and what leans on it, and the lists that are only taught."""
 
 from __future__ import annotations
 
@@ -8,18 +8,36 @@ from builder.model.library import Content
 from builder.model.site import SitePage
 from builder.render.instructor_address import SOURCES
 from builder.render.maker import Maker
+from builder.render.source import contested_text, rests_on
 
 
 def sources_page(made: Maker) -> SitePage:
     """The sources in order of their citations; those that name no publication come first."""
     content = made.course.content
     rules, cards = _counted(content)
+    lists = Counter(name for one in content.severity.background.values() for name in set(one.source))
     known = sorted(
         content.references.sources.items(),
         key=lambda pair: (pair[1].year is not None, pair[1].cite.casefold()),
     )
-    rows = [{"id": name, "source": one, "rules": rules[name], "cards": cards[name]} for name, one in known]
-    return made.page(SOURCES, made.say("i_sources"), "instructor_sources", kind="sources", rows=rows)
+    rows = [
+        {"id": name, "source": one, "rules": rules[name], "cards": cards[name], "lists": lists[name]}
+        for name, one in known
+    ]
+    title, taught = made.say("i_sources"), _taught(made)
+    return made.page(SOURCES, title, "instructor_sources", kind="sources", rows=rows, taught=taught)
+
+
+def _taught(made: Maker) -> list[dict[str, object]]:
+    """The background lists, with what each rests on and both sides where it is contested."""
+    return [
+        {
+            "list": one,
+            "rests_on": rests_on(made, one.source, one.strength),
+            "contested": contested_text(made, one.contested),
+        }
+        for one in made.course.content.severity.background.values()
+    ]
 
 
 def _counted(content: Content) -> tuple[Counter[str], Counter[str]]:

@@ -196,7 +196,9 @@ def content() -> Content:
         facts=facts(),
         screening=ScreeningBook(format=1, sets={}),
         phases=PhaseBook.model_validate({**book, **words_of, "aims": aims}),
-        severity=SeverityBook.model_validate({"format": 1, "words": grades, "tables": {}}),
+        severity=SeverityBook.model_validate(
+            {"format": 1, "words": grades, "tables": {}, "background": BACKGROUND}
+        ),
         references=ReferenceBook.model_validate({"format": 1, "sources": sources}),
         cards=cards(),
         rules=rules(),
@@ -205,6 +207,17 @@ def content() -> Content:
     )
 
 
+BACKGROUND: dict[str, Any] = {
+    "score": {
+        "title": "A made-up score",
+        "people": "Nobody.",
+        "rows": [{"name": "First", "text": "A sign.", "points": 1}, {"name": "Second", "text": "No sign."}],
+        "source": ["example_2020"],
+        "strength": "review",
+        "contested": {"point": "score", "taught": "It clears.", "other": "It clears nobody."},
+        "note": "Reported.",
+    }
+}
 FILE: dict[str, Any] = {
     "format": 1,
     "id": "lanternfall",
