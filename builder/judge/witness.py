@@ -11,12 +11,15 @@ WRITTEN = "written."
 def witness(proof: Encoding, assumed: list[int]) -> str:
     """What must be remarkable of a client for all that is assumed to be true; nothing that need not be."""
     held, told = list(assumed), []
+    seen = proof.solver.model(held)
     for name, variable in proof.space.variables.items():
         if name.startswith((RECORDED, WRITTEN)):
             continue
         for cell in _safest_first(variable):
             literal = proof.cells[name][cell]
-            if proof.solver.model([*held, literal]) is not None:
+            found = seen if seen and literal in seen else proof.solver.model([*held, literal])
+            if found is not None:
+                seen = found
                 held.append(literal)
                 if cell != _safest_first(variable)[0]:
                     words = variable.fact.in_words(variable.cells[cell].value)

@@ -1,9 +1,12 @@
 """The known faults of the draft: mended in the shipped content, and found when planted one at a time."""
 
+from dataclasses import replace
+from time import process_time
+
 import pytest
 
 from builder.judge.prove import holes
-from tests.judge import draft
+from tests.judge import draft, lawbook
 from tests.judge.damage import (
     Damage,
     options_changed,
@@ -137,3 +140,15 @@ def test_the_proof_finds_what_was_planted(damage: Damage, sorts: set[str]) -> No
     found = holes(world.content, world.judge.space)
     assert sorts <= {one.sort for one in found}
     assert all(one.witness for one in found)
+
+
+def test_the_proof_takes_under_ten_seconds() -> None:
+    """Over the shipped content with twenty rules of a course beside it, on one core."""
+    shipped = shipped_world()
+    own = {rule.id: rule for rule in (lawbook.course_rule(shipped, number) for number in range(20))}
+    world = World(replace(shipped.content, rules={**shipped.content.rules, **own}))
+    assert len(own) == 20
+    space = world.judge.space
+    began = process_time()
+    holes(world.content, space)
+    assert process_time() - began < 10
