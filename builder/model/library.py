@@ -8,6 +8,7 @@ from builder.model.card import Card
 from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
+from builder.model.review import ReviewBook
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
@@ -41,3 +42,4 @@ class Course:
     site: SiteConfig
     content: Content
     places: dict[str, Places] = field(default_factory=dict)
+    reviews: ReviewBook | None = None

@@ -11,6 +11,7 @@ from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content, Course
+from builder.model.review import ReviewBook, signed_card, signed_rule
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
@@ -33,7 +34,7 @@ def assemble(
     }
     stations = _sound(shelf, Station, faulty)
     lessons = {stem: str(lesson.value) for stem, lesson in shelf.lessons.items()}
-    return Course(file, cases, stations, lessons, site, content, places)
+    return Course(file, cases, stations, lessons, site, content, places, shelf.noun(ReviewBook))
 
 
 def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str]) -> Content | None:
@@ -45,6 +46,9 @@ def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str])
     files = (one for one in shelf.of(Rule) if one.file not in faulty and not one.file.startswith("content/"))
     own = frozenset(one.id for one in files)
     cards, boards = _sound(shelf, Card, faulty), _sound(shelf, BoardRules, faulty)
+    if (book := shelf.noun(ReviewBook)) is not None:
+        rules = {name: signed_rule(rule, book) for name, rule in rules.items()}
+        cards = {name: signed_card(card, book) for name, card in cards.items()}
     return Content(facts, screening, phases, severity, references, cards, rules, boards, words, own)
 
 

@@ -9,9 +9,10 @@ from pathlib import Path
 from builder.diagnostic import Diagnostic, in_order
 from builder.model.course import CourseFile, SiteConfig
 from builder.model.library import Course
+from builder.model.review import ReviewBook
 from builder.place import Places
 from builder.read.assemble import assemble
-from builder.read.folder import BOOKS, COURSE, LESSONS, OWN, SHARED, SITE, WORDS, files_in, strays
+from builder.read.folder import BOOKS, COURSE, LESSONS, OWN, REVIEWS, SHARED, SITE, WORDS, files_in, strays
 from builder.read.lessons import read_lesson
 from builder.read.refer.refer import refer
 from builder.read.shelf import Shelf
@@ -64,6 +65,8 @@ def shelf_of(folder: Path, content: Path, site: Path) -> Shelf:
 def _singles(folder: Path, look: Path) -> Iterator[Entry]:
     yield as_entry(CourseFile, read_written(folder / COURSE, COURSE))
     yield as_entry(SiteConfig, read_written(look, SITE))
+    if (folder / REVIEWS).is_file():
+        yield as_entry(ReviewBook, read_written(folder / REVIEWS, REVIEWS))
 
 
 def _books(content: Path) -> Iterator[Entry]:

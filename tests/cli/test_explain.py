@@ -1,6 +1,7 @@
 """`caseloom explain` in words and as data."""
 
 import json
+from pathlib import Path
 
 from tests.cli.run import run, status
 from tests.demo.built import COURSE
@@ -21,3 +22,12 @@ def test_the_data_has_its_fixed_shape() -> None:
     assert data["format"] == "caseloom/explain/1"
     assert visit["session"]["answer"] == "refer"
     assert {"refer", "friction", "cold_pack"} <= visit["cards"].keys()
+
+
+def test_what_is_to_be_reviewed_is_listed(tmp_path: Path) -> None:
+    """As text, as data, and as a sheet where a file is named."""
+    assert "not yet reviewed" in run("explain", COURSE, "reviews").output
+    assert json.loads(run("explain", COURSE, "reviews", "--json").output)["remaining"] > 0
+    done = run("explain", COURSE, "reviews", "--out", tmp_path / "sheet.html")
+    assert status(done) == 0
+    assert (tmp_path / "sheet.html").is_file()

@@ -20,5 +20,5 @@ def check(evidence: Evidence) -> Iterator[Finding]:
             "course.yml",
             (),
             f"{rules} rules and {cards} cards are not yet reviewed by a clinician; every page says so.",
-            "Let a clinician go through them and fill `reviewed`.",
+            "Let a clinician go through the list of `explain COURSE reviews`; sign in `reviews.yml`.",
         )

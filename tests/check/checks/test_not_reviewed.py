@@ -20,4 +20,7 @@ def test_what_is_not_reviewed_is_counted() -> None:
     assert LEVEL == "advice"
     assert (found.file, found.path) == ("course.yml", ())
     assert found.message == "5 rules and 4 cards are not yet reviewed by a clinician; every page says so."
-    assert found.remedy == "Let a clinician go through them and fill `reviewed`."
+    assert (
+        found.remedy
+        == "Let a clinician go through the list of `explain COURSE reviews`; sign in `reviews.yml`."
+    )
