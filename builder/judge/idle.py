@@ -65,6 +65,7 @@ class Twins:
         self.graded = {one for table in content.severity.tables.values() for one in _graded_by(table.applies)}
         for table in content.severity.tables.values():
             self.graded |= {table.measure, table.recalled or table.measure, "hours", "reinjured"}
+            self.graded |= {one for band in table.raised for one in _graded_by(band.when)}
         self.differ = self._differ()
 
     def decides(self, fact: str) -> bool:
@@ -129,6 +130,8 @@ def _read(content: Content) -> Iterator[str]:
     nodes = [rule.when for rule in content.rules.values()]
     nodes += [book.does_not_apply, *(sign.when for sign in (*book.signs, *book.doubt))]
     nodes += [table.applies for table in tables]
+    nodes += [band.when for table in tables for band in table.raised]
+    nodes += [fact.asked_where for fact in content.facts.facts.values() if fact.asked_where]
     yield from (atom.name for node in nodes for atom in atoms(node))
     yield from (name for table in tables for name in (table.measure, table.recalled) if name)
     yield from (name for one in content.screening.sets.values() for name in one.covers)

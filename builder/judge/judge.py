@@ -15,13 +15,16 @@ from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
 from builder.judge.trial import DERIVED, Trial
+from builder.judge.truth import Test, Truth, compiled
 from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
-from builder.model.condition import Node, atoms
+from builder.model.condition import AnyOf, Node, atoms
 from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
 from builder.model.library import Content
 from builder.model.tables import SEVERITIES, Severity
+
+NEVER = AnyOf(())
 
 
 class Judge:
@@ -44,6 +47,7 @@ class Judge:
         }
         self.options = OptionJudge(content.cards, rules, self.space, derived)
         self.derived_from = frozenset(_derived_from(content))
+        self.unasked = tuple(self._unasked())
 
     def without(self, rule: str) -> Judge:
         """The same judge as if one rule had not been written."""
@@ -99,6 +103,10 @@ class Judge:
 
         `opened`: what is recorded and left open to see what might be; a grade is then whatever it may be.
         """
+        for name, where in self.unasked:
+            variable, place = self.space.variables[name], self.space.index[name]
+            if name not in opened and state[place] == variable.everything and where(state) is Truth.FALSE:
+                state[place] = variable.safest
         severity = self.severities.judge(state, declared, earlier)
         graded = SEVERITIES if opened & self.severities.reads else severity.possible
         self._set(state, "severity", graded)
@@ -110,6 +118,12 @@ class Judge:
         aims = self._aims(session, phase.possible)
         urgent = self._urgent(state, opened) if opened else 0
         return Frame(tuple(state), phase, severity, session, aims, urgent)
+
+    def _unasked(self) -> Iterator[tuple[str, Test]]:
+        """What need not be asked of everyone, with where it must."""
+        for name, fact in self.content.facts.facts.items():
+            if fact.extra or fact.asked_where:
+                yield name, compiled(fact.asked_where or NEVER, self.space)
 
     def _urgent(self, state: list[int], opened: frozenset[str]) -> int:
         least = self.sessions.least_urgency(state, opened | DERIVED)
@@ -183,7 +197,8 @@ def _conditions(content: Content) -> Iterator[Node]:
             yield from row.limits.values()
     for table in content.severity.tables.values():
         yield table.applies
-        yield from (band.when for band in table.bands)
+        yield from (band.when for band in (*table.bands, *table.raised))
+    yield from (fact.asked_where for fact in content.facts.facts.values() if fact.asked_where)
     yield content.phases.does_not_apply
     yield from (sign.when for sign in (*content.phases.signs, *content.phases.doubt))
 
@@ -193,6 +208,7 @@ def _derived_from(content: Content) -> Iterator[str]:
     yield "hours"
     for table in content.severity.tables.values():
         yield table.measure
+        yield from (atom.name for band in table.raised for atom in atoms(band.when))
     nodes = [content.phases.does_not_apply, *(sign.when for sign in content.phases.signs)]
     nodes += [rule.when for rule in content.rules.values() if rule.session]
     nodes += [table.applies for table in content.severity.tables.values()]

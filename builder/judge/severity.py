@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from decimal import Decimal
 
 from builder.judge.space import Space, Value, holds
 from builder.judge.truth import Truth, compiled, open_facts
-from builder.model.condition import Among, Within, atoms
+from builder.model.condition import Among, Recorded, Within, atoms
 from builder.model.judgement import Reason, SeverityJudgement
-from builder.model.tables import SEVERITIES, Severity, SeverityBook, SeverityTable
+from builder.model.tables import SEVERITIES, Band, Severity, SeverityBook, SeverityTable
 
 
 class SeverityJudge:
@@ -18,6 +19,10 @@ class SeverityJudge:
         """Compile where each table applies."""
         self.book, self.space = book, space
         self.applies = {name: compiled(table.applies, space) for name, table in book.tables.items()}
+        self.raised = {
+            name: [(band, compiled(band.when, space)) for band in table.raised]
+            for name, table in book.tables.items()
+        }
         tables = book.tables.values()
         self.reads = frozenset(one for table in tables for one in ("hours", *_read_by(table)))
 
@@ -40,6 +45,8 @@ class SeverityJudge:
         for name, table in self.book.tables.items():
             if self.applies[name](state) is not Truth.FALSE:
                 waiting += open_facts(table.applies, self.space, state)
+                maybe = [band for band, test in self.raised[name] if test(state) is Truth.OPEN]
+                waiting += [one for band in maybe for one in open_facts(band.when, self.space, state)]
                 if table.least and self._out_of_time(table, state):
                     continue
                 measure = table.measure if self._in_time(table, state) else table.recalled or table.measure
@@ -55,7 +62,7 @@ class SeverityJudge:
         earlier: Severity | None,
     ) -> SeverityJudgement:
         if table.least:
-            return self._at_least(name, table, state, _worse(declared, earlier))
+            return self._at_least(name, table, state, _worst(declared, earlier))
         graded = self._in_window(table, state) or self._recalled(table, state) or earlier
         if graded is not None:
             label = self.space.variables[table.measure].fact.label
@@ -67,17 +74,36 @@ class SeverityJudge:
     def _at_least(
         self, name: str, table: SeverityTable, state: list[int], known: Severity | None
     ) -> SeverityJudgement:
-        """The worse of what is known and what the measure shows; after the window, what is known."""
-        if self._out_of_time(table, state):
-            return _as_declared(known)
+        """The worst of what is known, what the measure shows in its window, and what raises it on any day."""
+        truths = [(band, test(state)) for band, test in self.raised[name]]
+        sure = [band for band, truth in truths if truth is Truth.TRUE]
+        maybe = [band.grade for band, truth in truths if truth is Truth.OPEN]
+        worst = _worst(known, *(band.grade for band in sure))
+        reasons = tuple(self._raised_reason(table, band, state) for band in sure)
         graded = self._in_window(table, state)
-        if graded is None:
-            return _not_graded(name, table, known)
-        least = _worse(known, graded) or graded
+        if graded is not None:
+            worst = _worst(worst, graded) or graded
+            judged = SeverityJudgement((worst,), name, True, (self._window_reason(table, graded),))
+        elif self._out_of_time(table, state):
+            possible = (worst,) if known and worst else _from(worst)
+            judged = SeverityJudgement(possible, name, known is not None, ()) if sure else _as_declared(known)
+        else:
+            judged = _not_graded(name, table, worst)
+        return _or_worse(replace(judged, reasons=(*judged.reasons, *reasons)), maybe)
+
+    def _window_reason(self, table: SeverityTable, graded: Severity) -> Reason:
         label = self.space.variables[table.measure].fact.label
         window = f"{table.not_before} to {table.not_after} h after the injury"
         text = f"{label}, {window}: at least {self.book.words[graded]}."
-        return SeverityJudgement((least,), name, True, (Reason(text, (table.measure,), table.source),))
+        return Reason(text, (table.measure,), table.source)
+
+    def _raised_reason(self, table: SeverityTable, band: Band, state: list[int]) -> Reason:
+        leaves = [one for one in atoms(band.when) if not isinstance(one, Recorded)]
+        held = [one.name for one in leaves if not state[self.space.index[one.name]] & ~self.space.mask(one)]
+        names = tuple(dict.fromkeys(held))
+        labels = " and ".join(self.space.variables[name].fact.in_sentence for name in names)
+        text = f"By {labels}: at least {self.book.words[band.grade]}."
+        return Reason(text, names, table.source)
 
     def _in_window(self, table: SeverityTable, state: list[int]) -> Severity | None:
         return self._grade(table, self._single(state, table.measure)) if self._in_time(table, state) else None
@@ -110,22 +136,36 @@ class SeverityJudge:
         return None
 
 
-def _worse(one: Severity | None, other: Severity | None) -> Severity | None:
-    return max((grade for grade in (one, other) if grade), key=SEVERITIES.index, default=None)
+def _worst(*grades: Severity | None) -> Severity | None:
+    return max((grade for grade in grades if grade), key=SEVERITIES.index, default=None)
+
+
+def _from(grade: Severity | None) -> tuple[Severity, ...]:
+    return SEVERITIES[SEVERITIES.index(grade or "mild") :]
+
+
+def _or_worse(judged: SeverityJudgement, maybe: list[Severity]) -> SeverityJudgement:
+    """The same judgement, open to every grade that is worse than its mildest."""
+    least = SEVERITIES.index(judged.possible[0])
+    possible = {*judged.possible, *(one for one in maybe if SEVERITIES.index(one) > least)}
+    ordered = tuple(grade for grade in SEVERITIES if grade in possible)
+    return replace(judged, possible=ordered, gradable=judged.gradable and len(ordered) == 1)
 
 
 def _not_graded(name: str, table: SeverityTable, declared: Severity | None) -> SeverityJudgement:
-    worse = SEVERITIES[SEVERITIES.index(declared or "mild") :]
     text = (
         f"This table cannot grade it: it needs the measure {table.not_before} to {table.not_after} h "
         "after the injury. Treat as the worse."
     )
-    return SeverityJudgement(worse, name, False, (Reason(text, (table.measure, "hours"), table.source),))
+    return SeverityJudgement(
+        _from(declared), name, False, (Reason(text, (table.measure, "hours"), table.source),)
+    )
 
 
 def _read_by(table: SeverityTable) -> tuple[str, ...]:
     recalled = (table.recalled, "reinjured") if table.recalled else ()
-    return (table.measure, *recalled, *(atom.name for atom in atoms(table.applies)))
+    conditions = [table.applies, *(band.when for band in table.raised)]
+    return (table.measure, *recalled, *(atom.name for node in conditions for atom in atoms(node)))
 
 
 def _as_declared(declared: Severity | None) -> SeverityJudgement:

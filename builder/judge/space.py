@@ -54,6 +54,13 @@ class Variable:
                 return 1 << index
         return 0
 
+    @property
+    def safest(self) -> int:
+        """The mask of its safest cell; all of them where neither end is safer."""
+        if self.fact.worse_when in ("both", "neither"):
+            return self.everything
+        return 1 << (len(self.cells) - 1 if self.fact.worse_when in ("no", "lower") else 0)
+
     def values_in(self, mask: int) -> list[Value]:
         """The cells' values in a mask, in order."""
         return [cell.value for index, cell in enumerate(self.cells) if mask >> index & 1]

@@ -5,8 +5,9 @@ from __future__ import annotations
 from decimal import Decimal
 from typing import Literal
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
+from builder.model.condition import Condition, Recorded, atoms
 from builder.model.noun import Format, Id, Noun, Text
 
 Kind = Literal["yes_no", "one_of", "scale", "number"]
@@ -43,10 +44,30 @@ class Fact(Noun):
     high: Decimal | None = Field(default=None, description="Greatest number that makes sense.")
     screen: bool = Field(default=False, description="Must be asked before hands-on work.")
     room: bool = Field(default=False, description="Can change in the room: a sign, time, preparation, dose.")
+    extra: bool = Field(
+        default=False,
+        description="A measure that not every visit takes: where it is not recorded, it is at its safest.",
+    )
+    asked_where: Condition | None = Field(
+        default=None,
+        description="For whom it has to be asked; for others, where it is not recorded, it is at its safest. "
+        "What is recorded counts for everyone.",
+    )
     reported: bool = Field(default=False, description="Reported by a clinician, never ours to compute.")
     excludes: tuple[Id, ...] = Field(
         default=(), description="Yes/no facts that cannot be yes beside a yes here."
     )
+
+    @model_validator(mode="after")
+    def _has_a_safe_side(self) -> Fact:
+        if (self.extra or self.asked_where) and self.worse_when in ("both", "neither"):
+            raise ValueError("what need not be asked needs a safe side: say which way is worse")
+        return self
+
+    @property
+    def asked_of_all(self) -> bool:
+        """Whether everyone is asked for it, and the answer stands for the day."""
+        return not (self.room or self.extra or self.asked_where)
 
     @property
     def in_sentence(self) -> str:
@@ -82,6 +103,24 @@ class FactBook(Noun):
     teaching: dict[Id, Text] = Field(
         default_factory=dict, description="Facts that no rule reads, each with the reason for having it."
     )
+
+    @model_validator(mode="after")
+    def _asks_by_what_is_always_asked(self) -> FactBook:
+        for name, fact in self.facts.items():
+            for atom in atoms(fact.asked_where) if fact.asked_where else ():
+                other = self.facts.get(atom.name)
+                if (
+                    other is None
+                    or isinstance(atom, Recorded)
+                    or other.room
+                    or other.asked_where
+                    or other.extra
+                ):
+                    raise ValueError(
+                        f"`asked_where` of `{name}` may only name declared facts that everyone is asked and "
+                        f"that cannot change in the room, not `{atom.name}`"
+                    )
+        return self
 
 
 class ScreeningSet(Noun):

@@ -39,6 +39,10 @@ class SeverityTable(Noun):
         "declared grade does.",
     )
     bands: tuple[Band, ...]
+    raised: tuple[Band, ...] = Field(
+        default=(),
+        description="Further findings, of any day, that make it at least this bad; only beside `least`.",
+    )
     source: tuple[Id, ...]
     note: Text | None = None
 

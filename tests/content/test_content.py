@@ -122,6 +122,7 @@ def test_every_fact_is_used() -> None:
     tables = shipped.severity.tables.values()
     used = {atom.name for node in nodes for atom in atoms(node)}
     used |= {name for table in tables for name in (table.measure, table.recalled) if name}
+    used |= {atom.name for table in tables for band in table.raised for atom in atoms(band.when)}
     assert set(shipped.facts.facts) - used == set()
     limited = {one for card in shipped.cards.values() for one in card.usual}
     assert set(shipped.facts.written) - limited == {"site"}

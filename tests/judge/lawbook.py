@@ -33,7 +33,7 @@ def adding_a_red_flag_never_loosens(world: World, client: Client, pick: int) -> 
 
 
 def not_knowing_is_never_better(world: World, client: Client, pick: int) -> bool | None:
-    """At worst, a fact that is not recorded is at least as strict as any value of it."""
+    """At worst, the unrecorded is as strict as any value; as the safest one where it need not be asked."""
     name = list(world.facts)[pick % len(world.facts)]
     cells = world.facts[name].cells
     value = cells[pick // len(world.facts) % len(cells)].value
@@ -43,6 +43,9 @@ def not_knowing_is_never_better(world: World, client: Client, pick: int) -> bool
     measures = {one for table in tables for one in (table.measure, table.recalled)}
     cards = world.hands_on if name in READ_FOR_SEVERITY | measures else world.content.cards.values()
     known, unknown = client.but(**{name: value}), client.but(**{name: None})
+    if world.unasked(unknown, name):
+        known = client.but(**{name: safe(world.facts[name])})
+        return world.ranks(known, cards) == world.ranks(unknown, cards)
     return harder(world.ranks(known, cards), world.ranks(unknown, cards), sure=False)
 
 
@@ -60,6 +63,8 @@ def no_work_by_hand_without_consent_and_screen(world: World, client: Client, pic
 
 def _would_refer(world: World, client: Client, flag: str) -> bool:
     flagged = client.but(**{flag: worst(world.facts[flag])})
+    if world.unasked(client.but(**{flag: None}), flag):
+        return False
     return not world.contradicts(client, flag) and world.frame(flagged).session.answer == "refer"
 
 
@@ -191,8 +196,18 @@ def raising_severity_never_loosens_work_by_hand(world: World, client: Client, pi
     return harder(world.ranks(one, world.hands_on), world.ranks(other, world.hands_on))
 
 
+def a_red_flag_refers_wherever_it_is_found(world: World, client: Client, pick: int) -> bool | None:
+    """Each red flag ends the session by itself, on every region, also where nobody has to ask for it."""
+    flag = world.flags[pick % len(world.flags)]
+    if world.contradicts(client, flag):
+        return None
+    found = client.but(**{flag: worst(world.facts[flag])})
+    return world.frame(found).session.answer == "refer"
+
+
 LAWS: tuple[Law, ...] = (
     adding_a_red_flag_never_loosens,
+    a_red_flag_refers_wherever_it_is_found,
     not_knowing_is_never_better,
     no_work_by_hand_without_consent_and_screen,
     adding_a_course_rule_never_loosens,

@@ -12,6 +12,7 @@ from builder.disk import shipped
 from builder.judge.frame import Frame
 from builder.judge.judge import Judge
 from builder.judge.space import Value, Variable
+from builder.judge.truth import Truth
 from builder.model.card import ANSWERS, SITES, Card, Site
 from builder.model.judgement import OptionJudgement, SessionJudgement
 from builder.model.library import Content
@@ -94,6 +95,11 @@ class World:
         """How a card is written for a client: as usual, but for what the client has otherwise or left out."""
         whole = {**card.usual, **client.written}
         return {name: one for name, one in whole.items() if name not in client.unwritten and name != "site"}
+
+    def unasked(self, client: Client, name: str) -> bool:
+        """Whether a fact need not be asked of a client, and not recorded means at its safest."""
+        where = dict(self.judge.unasked).get(name)
+        return where is not None and where(self.judge.space.state(dict(client.values))) is Truth.FALSE
 
     def contradicts(self, client: Client, name: str) -> bool:
         """Whether something recorded excludes that this fact is a yes."""

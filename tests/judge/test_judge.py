@@ -1,11 +1,14 @@
 """The judge as a whole: visits of a case from first to last."""
 
+from dataclasses import replace
 from decimal import Decimal
 from typing import Any
 
 import pytest
 
 from builder.judge.judge import Judge, earlier_grade
+from builder.judge.space import Value
+from builder.model.fact import Fact
 from builder.model.judgement import DoseJudgement, VisitJudgement
 from tests.judge.small import CARDS, RULES, card, case, content, rule
 
@@ -145,3 +148,37 @@ def test_a_grade_holds_until_the_next_injury() -> None:
     whole = case(first, later, again)
     judged = JUDGE.case(whole)
     assert [earlier_grade(whole, judged[:number]) for number in range(3)] == [None, "moderate", None]
+
+
+def with_fever(**marks: object) -> Judge:
+    """The small content, in which a fever need not be asked of everyone."""
+    made = content()
+    fever = made.facts.facts["fever"]
+    marked = Fact.model_validate({**fever.model_dump(exclude_defaults=True), **marks})
+    book = made.facts.model_copy(update={"facts": {**made.facts.facts, "fever": marked}})
+    return Judge(replace(made, facts=book))
+
+
+@pytest.mark.parametrize(
+    ("marks", "region", "found", "answer"),
+    [
+        ({"asked_where": {"region": "thigh"}}, "thigh", {}, "ask_first"),
+        ({"asked_where": {"region": "thigh"}}, "ankle", {}, "go_on"),
+        ({"asked_where": {"region": "thigh"}}, "ankle", {"fever": "yes"}, "refer"),
+        ({"asked_where": {"region": "thigh"}}, "ankle", {"fever": "no"}, "go_on"),
+        ({"extra": True}, "thigh", {}, "go_on"),
+        ({"extra": True}, "thigh", {"fever": "yes"}, "refer"),
+    ],
+)
+def test_what_need_not_be_asked_is_at_its_safest_until_it_is_recorded(
+    marks: dict[str, object], region: str, found: dict[str, str], answer: str
+) -> None:
+    """Where it must be asked it is asked; elsewhere it stops nothing, and recorded it counts for everyone."""
+    values: dict[str, Value] = {"region": region, "consent": "yes", "cool_head": "no", **found}
+    assert with_fever(**marks).frame(values, "mild", None).session.answer == answer
+
+
+def test_where_it_is_not_known_who_it_is_it_is_asked() -> None:
+    """An unknown region may be the one on which it must be asked."""
+    judge = with_fever(asked_where={"region": "thigh"})
+    assert judge.frame({"consent": "yes", "cool_head": "no"}, "mild", None).session.answer == "ask_first"

@@ -9,10 +9,11 @@ import pytest
 from builder.judge.bearing import Tally
 from builder.judge.truth import Truth
 from builder.model.card import ANSWERS, Answer
-from builder.model.condition import atoms
+from builder.model.condition import AllOf, Among, atoms
 from builder.model.rule import Rule
 from tests.judge import lawbook, small
 from tests.judge.lawbook import (
+    a_red_flag_refers_wherever_it_is_found,
     adding_a_course_rule_never_loosens,
     adding_a_red_flag_never_loosens,
     no_work_by_hand_without_consent_and_screen,
@@ -66,12 +67,24 @@ def without_swelling(world: World) -> World:
     return World(replace(world.content, phases=book.model_copy(update={"signs": tuple(signs)})))
 
 
+def on_the_thigh_alone(world: World) -> World:
+    """Binds every rule that ends a session to one region."""
+    rules = {
+        name: rule.model_copy(update={"when": AllOf((rule.when, Among("region", ("thigh",))))})
+        if rule.session
+        else rule
+        for name, rule in world.content.rules.items()
+    }
+    return World(replace(world.content, rules=rules))
+
+
 PLANTED: list[tuple[Law, Callable[[World], World]]] = [
     (
         adding_a_red_flag_never_loosens,
         with_rule({"fever": "no"}, options=[{"groups": ["all"], "answer": "barred"}]),
     ),
     (adding_a_red_flag_never_loosens, with_rule({"fever": "no"}, session={"urgency": "emergency"})),
+    (a_red_flag_refers_wherever_it_is_found, on_the_thigh_alone),
     (not_knowing_is_never_better, with_rule({"recorded": "numb_skin"})),
     (not_knowing_is_never_better, with_rule({"recorded": "hours"})),
     (no_work_by_hand_without_consent_and_screen, without_rule("no_consent")),

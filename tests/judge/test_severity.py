@@ -161,7 +161,8 @@ def floor(
     declared: Severity | None, changed: dict[str, Value | None], earlier: Severity | None = None
 ) -> SeverityJudgement:
     """The severity of a bruise under a table that says only how bad at least."""
-    known = {"injury": "contusion", "hours": Decimal(18), "range": "half", **changed}
+    calm: dict[str, Value | None] = {"swelling": "none", "numb_skin": "no"}
+    known = {"injury": "contusion", "hours": Decimal(18), "range": "half", **calm, **changed}
     recorded = {name: value for name, value in known.items() if value is not None}
     return LEAST.severities.judge(LEAST.space.state(recorded), declared, earlier)
 
@@ -181,6 +182,10 @@ def least_table() -> Judge:
                 {"grade": "mild", "when": {"range": "full"}},
                 {"grade": "moderate", "when": {"range": "half"}},
                 {"grade": "severe", "when": {"range": "little"}},
+            ],
+            "raised": [
+                {"grade": "moderate", "when": {"swelling": "falling"}},
+                {"grade": "severe", "when": {"any": [{"swelling": "rising"}, {"numb_skin": "yes"}]}},
             ],
             "source": ["own_default"],
         }
@@ -229,6 +234,51 @@ def test_outside_the_window_the_declared_grade_stands(hours: str) -> None:
 
 def test_a_least_grade_is_waited_for_in_its_window_alone() -> None:
     """The measure is asked for while it can still grade."""
-    known: dict[str, Value] = {"injury": "contusion", "hours": Decimal(18)}
+    known: dict[str, Value] = {
+        "injury": "contusion",
+        "hours": Decimal(18),
+        "swelling": "none",
+        "numb_skin": "no",
+    }
     assert LEAST.severities.waits_for(LEAST.space.state(known)) == ["range"]
     assert LEAST.severities.waits_for(LEAST.space.state({**known, "hours": Decimal(73)})) == []
+
+
+@pytest.mark.parametrize("hours", ["11", "18", "73"])
+@pytest.mark.parametrize(
+    ("declared", "found", "possible"),
+    [
+        ("mild", {"swelling": "falling"}, ("moderate",)),
+        ("mild", {"swelling": "rising"}, ("severe",)),
+        ("mild", {"swelling": "falling", "numb_skin": "yes"}, ("severe",)),
+        ("severe", {"swelling": "falling"}, ("severe",)),
+        ("mild", {"swelling": None}, ("mild", "moderate", "severe")),
+        ("moderate", {"numb_skin": None}, ("moderate", "severe")),
+    ],
+)
+def test_a_further_finding_raises_the_grade_on_any_day(
+    hours: str, declared: Severity, found: dict[str, Value | None], possible: tuple[Severity, ...]
+) -> None:
+    """The worst that holds counts, a milder one changes nothing, and what is not recorded leaves it open."""
+    judged = floor(declared, {"range": "full", "hours": Decimal(hours), **found})
+    assert judged.possible == possible
+    assert judged.gradable is (len(possible) == 1)
+
+
+def test_a_raised_grade_that_nobody_declared_may_be_worse() -> None:
+    """After the window nothing but the finding tells the grade, and it tells only how bad at least."""
+    judged = floor(None, {"hours": Decimal(90), "swelling": "falling"})
+    assert (judged.possible, judged.gradable) == (("moderate", "severe"), False)
+
+
+def test_the_reason_names_the_finding_that_raises() -> None:
+    """Only what holds is named, with the source of the table."""
+    judged = floor("mild", {"range": "full", "numb_skin": "yes"})
+    assert judged.reasons[-1].text == "By numb skin: at least severe."
+    assert (judged.reasons[-1].facts, judged.reasons[-1].source) == (("numb_skin",), ("own_default",))
+
+
+def test_what_may_raise_a_grade_is_waited_for() -> None:
+    """A finding that is not recorded and would make it worse is asked for on any day."""
+    known: dict[str, Value] = {"injury": "contusion", "hours": Decimal(73), "numb_skin": "no"}
+    assert set(LEAST.severities.waits_for(LEAST.space.state(known))) == {"swelling"}

@@ -17,6 +17,7 @@ FACTS = {
     "swelling": fact("scale", "sign", "higher", values=["none", "falling", "rising"]),
     "bend": fact("number", "measure", "lower", low=0, high=160),
     "count": fact("number", "measure", "higher"),
+    "side": fact("one_of", "measure", "both", values=["left", "right"]),
 }
 CONDITION = parse({"bend": {"at_least": 45, "at_most": 90}, "recorded": "fever"})
 
@@ -115,6 +116,22 @@ def test_a_condition_is_the_cells_in_which_it_holds(atom: Among | Within, values
     """Bounds belong to `at_least` and `at_most`, not to `over` and `below`; scales are in order."""
     made = space()
     assert made.variables[atom.name].values_in(made.mask(atom)) == values
+
+
+@pytest.mark.parametrize(
+    ("name", "values"),
+    [
+        ("fever", ["no"]),
+        ("cool_head", ["yes"]),
+        ("swelling", ["none"]),
+        ("bend", [Decimal(160)]),
+        ("side", ["left", "right"]),
+    ],
+)
+def test_the_safest_cell_lies_away_from_danger(name: str, values: list[Value]) -> None:
+    """The end that is not the dangerous one; everything where neither end is safer."""
+    variable = space().variables[name]
+    assert variable.values_in(variable.safest) == values
 
 
 def test_nothing_recorded_is_every_value() -> None:

@@ -5,7 +5,7 @@ from decimal import Decimal
 import pytest
 from pydantic import ValidationError
 
-from builder.model.fact import Fact, ScreeningBook, Value
+from builder.model.fact import Fact, FactBook, ScreeningBook, Value
 from tests.judge.small import fact
 
 
@@ -82,3 +82,40 @@ def test_a_set_covers_what_it_includes(includes: dict[str, list[str]], covered: 
 def test_an_unknown_set_covers_nothing() -> None:
     """A set that is not there makes no fact a no."""
     assert book().covered_by("gone") == ()
+
+
+def declared(**facts: dict[str, object]) -> FactBook:
+    """A fact book with these facts."""
+    return FactBook.model_validate({"format": 1, "facts": facts, "written": {}})
+
+
+@pytest.mark.parametrize("mark", [{"extra": True}, {"asked_where": {"region": "thigh"}}])
+def test_what_need_not_be_asked_has_a_safe_side(mark: dict[str, object]) -> None:
+    """Not recorded it is taken at its safest, so it must be said which way that is."""
+    assert not Fact.model_validate(fact("yes_no", "red_flag", "yes", **mark)).asked_of_all
+    with pytest.raises(ValidationError, match="which way is worse"):
+        Fact.model_validate(fact("yes_no", "red_flag", "neither", **mark))
+
+
+@pytest.mark.parametrize(
+    "where",
+    [
+        {"nothing": "yes"},
+        {"swelling": "none"},
+        {"lump": "yes"},
+        {"strength": {"below": 3}},
+        {"recorded": "age"},
+    ],
+)
+def test_who_is_asked_goes_by_what_everyone_is_asked(where: dict[str, object]) -> None:
+    """Not by what nobody declared, what may change in the room, what some are not asked, or by the asking."""
+    facts: dict[str, dict[str, object]] = {
+        "region": fact("one_of", "measure", "both", values=["thigh"]),
+        "age": fact("number", "history", "both"),
+        "swelling": fact("scale", "sign", "higher", values=["none", "rising"], room=True),
+        "lump": fact("yes_no", "red_flag", "yes", asked_where={"region": "thigh"}),
+        "strength": fact("number", "measure", "lower", extra=True),
+    }
+    assert declared(**facts).facts["lump"].asked_where is not None
+    with pytest.raises(ValidationError, match="everyone is asked"):
+        declared(**facts, gap=fact("yes_no", "red_flag", "yes", asked_where=where))
