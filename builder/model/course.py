@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Literal
 
 from pydantic import Field
 
-from builder.model.noun import Format, Id, Noun, Share, Text, TimeOfDay
+from builder.model.noun import Day, Format, Id, Noun, Share, Text, TimeOfDay, Truth
 
 QuestionTopic = Literal["session", "phase", "option", "dose"]
 TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
@@ -16,141 +15,267 @@ TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
 class Provider(Noun):
     """Who offers the course and answers for it."""
 
-    name: Text
-    number: str = Field(default="", description="The provider or approval number, as text.")
-    address: Text
-    contact: Text
+    name: Text = Field(description="The provider as it is printed.", examples=["Lanternfall Clinic Courses"])
+    number: str = Field(default="", description="Its number, as text.", examples=["LF-0417"])
+    address: Text = Field(description="The postal address.", examples=["1 Lantern Lane, Marrowfield"])
+    contact: Text = Field(description="How to reach the provider.", examples=["courses@lanternfall.example"])
 
 
 class Instructor(Noun):
     """Who teaches, with credentials as they are printed."""
 
-    name: Text
-    credentials: Text
+    name: Text = Field(description="The name as it is printed.", examples=["Isaura Penhallow"])
+    credentials: Text = Field(
+        description="Licence and experience, as printed.",
+        examples=["Massage therapist; fourteen seasons"],
+    )
 
 
 class Audience(Noun):
     """For whom the course is, and the licence they need."""
 
-    who: Text
-    licence: Text
+    who: Text = Field(
+        description="For whom the course is.",
+        examples=["Massage therapists with a year of practice"],
+    )
+    licence: Text = Field(description="The licence it takes.", examples=["Licensed massage therapist"])
 
 
 class Objective(Noun):
     """What a participant can do afterwards, measurably."""
 
-    id: Id
-    text: Text
+    id: Id = Field(description="A short name, which cases, lessons and questions use.", examples=["choose"])
+    text: Text = Field(
+        description="What a participant can do afterwards: a verb that can be seen, under what condition.",
+        examples=["Choose techniques that fit the phase of healing."],
+    )
 
 
 class AgendaItem(Noun):
     """One stretch of the timed agenda."""
 
-    day: int = Field(ge=1)
-    start: TimeOfDay
-    end: TimeOfDay
-    title: Text
-    kind: Literal["lecture", "hands_on", "test", "break", "meal"]
-    objectives: tuple[Id, ...] = ()
+    day: int = Field(ge=1, description="The day it is on, from 1.", examples=[1])
+    start: TimeOfDay = Field(description="When it begins, in quotes.", examples=["09:00"])
+    end: TimeOfDay = Field(description="When it ends, in quotes.", examples=["10:30"])
+    title: Text = Field(description="What happens.", examples=["How soft tissue heals"])
+    kind: Literal["lecture", "hands_on", "test", "break", "meal"] = Field(
+        description="What sort of time it is; a board counts some sorts as hours.", examples=["lecture"]
+    )
+    objectives: tuple[Id, ...] = Field(default=(), description="What it serves.", examples=[["phase"]])
 
 
 class PlanRow(Noun):
     """How many questions of one topic a version draws for one objective."""
 
-    objective: Id
-    topic: QuestionTopic
-    count: int = Field(ge=1, le=50)
-    must_pass: bool = Field(default=False, description="Each of these must be right, whatever the total.")
+    objective: Id = Field(description="The objective the questions are drawn for.", examples=["choose"])
+    topic: QuestionTopic = Field(
+        description="What is asked: go on or refer, the phase, the option, or its dose.", examples=["option"]
+    )
+    count: int = Field(ge=1, le=50, description="How many questions.", examples=[2])
+    must_pass: Truth = Field(
+        default=False,
+        description="Whether each of these must be right, whatever the total.",
+        examples=["yes"],
+    )
 
 
 class CourseTest(Noun):
     """A test that counts: its pool of cases, its plan, its versions and its pass rules."""
 
-    id: Id
-    title: Text
-    cases: tuple[Id, ...] = Field(min_length=1, description="The pool: cases that appear nowhere else.")
-    plan: tuple[PlanRow, ...] = Field(min_length=1)
-    versions: int = Field(default=2, ge=1, le=6)
-    seed: Text = Field(description="Any words; the draw of every version follows from them.")
-    pass_mark: Share
-    many_policy: Literal["exact", "plus_minus"] = "plus_minus"
-    tries: int = Field(default=2, ge=1, le=9)
+    id: Id = Field(description="A short name; it stands in the address of the page.", examples=["final"])
+    title: Text = Field(description="The test as it is headed.", examples=["Final test"])
+    cases: tuple[Id, ...] = Field(
+        min_length=1,
+        description="The pool: cases that appear nowhere else.",
+        examples=[["drum_calf", "tent_calf"]],
+    )
+    plan: tuple[PlanRow, ...] = Field(
+        min_length=1,
+        description="How many questions of which sort a version draws.",
+        examples=[[{"objective": "phase", "topic": "phase", "count": 3}]],
+    )
+    versions: int = Field(default=2, ge=1, le=6, description="How many versions are drawn.", examples=[2])
+    seed: Text = Field(
+        description="Any words; the draw of every version follows from them.", examples=["final, first draw"]
+    )
+    pass_mark: Share = Field(description="The share of the marks that passes.", examples=["75 %"])
+    many_policy: Literal["exact", "plus_minus"] = Field(
+        default="plus_minus",
+        description="How several right options are marked: all or nothing, or right less wrong.",
+        examples=["exact"],
+    )
+    tries: int = Field(default=2, ge=1, le=9, description="How often it may be taken.", examples=[2])
+
+
+EXAMPLE_TEST = {
+    "id": "final",
+    "title": "Final test",
+    "cases": ["drum_calf"],
+    "plan": [{"objective": "phase", "topic": "phase", "count": 1}],
+    "seed": "first draw",
+    "pass_mark": "75 %",
+}
 
 
 class PracticeSet(Noun):
     """Cases to practise on, with reasons after every answer."""
 
-    id: Id
-    title: Text
-    cases: tuple[Id, ...] = Field(min_length=1)
+    id: Id = Field(description="A short name.", examples=["rounds"])
+    title: Text = Field(description="The set as it is headed.", examples=["Rounds in the clinic wagon"])
+    cases: tuple[Id, ...] = Field(
+        min_length=1, description="The cases in it, in order.", examples=[["unicycle_thigh", "stilt_ankle"]]
+    )
 
 
 class Lesson(Noun):
     """One teaching page: its file in `lessons/`, its title, and the objectives it serves."""
 
-    file: Text
-    title: Text
-    objectives: tuple[Id, ...] = ()
+    file: Text = Field(description="Its file in `lessons/`.", examples=["phases.md"])
+    title: Text = Field(description="The lesson as it is headed.", examples=["Healing phases"])
+    objectives: tuple[Id, ...] = Field(default=(), description="What it serves.", examples=[["phase"]])
 
 
 class Requirements(Noun):
     """What a participant must meet for a certificate."""
 
-    test: Id
-    stations: tuple[Id, ...] = ()
-    attendance: Share
+    test: Id = Field(description="The test that must be passed.", examples=["final"])
+    stations: tuple[Id, ...] = Field(
+        default=(), description="The stations that must be passed.", examples=[["friction_station"]]
+    )
+    attendance: Share = Field(
+        description="The share of the counted minutes a participant must be there.", examples=["90 %"]
+    )
 
 
 class CourseFile(Noun):
     """`course.yml`."""
 
     format: Format
-    id: Id
-    title: Text
-    number: str = ""
-    language: str = "en"
-    level: Text
-    provider: Provider
-    instructor: Instructor
-    audience: Audience
-    description: Text
-    subjects: Text
-    delivery: Text = Field(description="Live, home study or webinar, as boards ask.")
-    objectives: tuple[Objective, ...] = Field(min_length=1)
-    lessons: tuple[Lesson, ...] = ()
-    practice: tuple[PracticeSet, ...] = ()
-    tests: tuple[CourseTest, ...] = ()
-    requirements: Requirements
-    agenda: tuple[AgendaItem, ...] = ()
-    boards: tuple[Id, ...] = ("generic",)
-    positions: dict[Id, Text] = Field(
-        default_factory=dict, description="The course's own side on contested points."
+    id: Id = Field(
+        description="A short name for the course; it stands in the record for good.",
+        examples=["healing_phases"],
     )
-    policies: dict[Id, Text] = Field(default_factory=dict)
-    disclosures: Text
-    references: tuple[Id, ...] = ()
+    title: Text = Field(description="The course as it is headed.", examples=["Soft Tissue by Phase"])
+    number: str = Field(
+        default="", description="The course's number with the approving body, as text.", examples=["LF-CE-02"]
+    )
+    language: str = Field(default="en", description="The language, as a two-letter tag.", examples=["en"])
+    level: Text = Field(description="The level, as boards ask for it.", examples=["Intermediate"])
+    provider: Provider = Field(
+        description="Who offers the course and answers for it.",
+        examples=[{"name": "Lanternfall", "address": "1 Lantern Lane", "contact": "hi@lanternfall.example"}],
+    )
+    instructor: Instructor = Field(
+        description="Who teaches.",
+        examples=[{"name": "Isaura Penhallow", "credentials": "Licensed massage therapist"}],
+    )
+    audience: Audience = Field(
+        description="For whom it is.",
+        examples=[{"who": "Massage therapists", "licence": "Licensed massage therapist"}],
+    )
+    description: Text = Field(
+        description="What it is about, in a few sentences.",
+        examples=["Two days on bruised tissue."],
+    )
+    subjects: Text = Field(
+        description="The subjects, as boards ask for them.", examples=["Soft-tissue injuries; client safety"]
+    )
+    delivery: Text = Field(
+        description="Live, home study or webinar, as boards ask.",
+        examples=["Live, two days, with hands-on practice"],
+    )
+    objectives: tuple[Objective, ...] = Field(
+        min_length=1,
+        description="What a participant can do afterwards.",
+        examples=[[{"id": "phase", "text": "Name the phase of healing."}]],
+    )
+    lessons: tuple[Lesson, ...] = Field(
+        default=(),
+        description="The teaching pages, in order.",
+        examples=[[{"file": "phases.md", "title": "Healing phases"}]],
+    )
+    practice: tuple[PracticeSet, ...] = Field(
+        default=(),
+        description="Sets of cases to practise on, with reasons after every answer.",
+        examples=[[{"id": "rounds", "title": "Rounds", "cases": ["unicycle_thigh"]}]],
+    )
+    tests: tuple[CourseTest, ...] = Field(
+        default=(), description="The tests that count.", examples=[[EXAMPLE_TEST]]
+    )
+    requirements: Requirements = Field(
+        description="What a participant must meet for a certificate.",
+        examples=[{"test": "final", "attendance": "90 %"}],
+    )
+    agenda: tuple[AgendaItem, ...] = Field(
+        default=(),
+        description="The timed agenda, day by day.",
+        examples=[
+            [{"day": 1, "start": "09:00", "end": "10:30", "title": "How tissue heals", "kind": "lecture"}]
+        ],
+    )
+    boards: tuple[Id, ...] = Field(
+        default=("generic",), description="The approving bodies whose rules hold.", examples=[["generic"]]
+    )
+    positions: dict[Id, Text] = Field(
+        default_factory=dict,
+        description="The course's own side on contested points.",
+        examples=[{"cold_heals": "Cold is for short relief."}],
+    )
+    policies: dict[Id, Text] = Field(
+        default_factory=dict,
+        description="The course's policies, each by a short name.",
+        examples=[{"refund": "Paid back within 14 days."}],
+    )
+    disclosures: Text = Field(
+        description="Ties to makers or sellers, and what the course lives from.",
+        examples=["The provider lives from course fees."],
+    )
+    references: tuple[Id, ...] = Field(
+        default=(), description="What the course rests on, as printed at its end.", examples=[["ryan1991"]]
+    )
 
 
 class BoardRules(Noun):
     """One approving body's rules, as far as hours and attendance need them: dated, with their source."""
 
     format: Format
-    id: Id
-    name: Text
-    dated: date
-    source: Text
-    minutes_in_hour: int = Field(ge=1, le=60)
-    hour_name: Text
-    counted: tuple[Literal["lecture", "hands_on", "test", "break", "meal"], ...]
-    attendance_floor: Share
-    note: Text
+    id: Id = Field(description="A short name, the same as the name of its file.", examples=["generic"])
+    name: Text = Field(description="The body as printed.", examples=["Board of the Marrowfield Guild"])
+    dated: Day = Field(description="The day on which its rules were read.", examples=["2026-11-25"])
+    source: Text = Field(
+        description="Where its rules stand: the document and its section.",
+        examples=["Education rules, section 4"],
+    )
+    minutes_in_hour: int = Field(ge=1, le=60, description="Minutes of one of its hours.", examples=[50])
+    hour_name: Text = Field(description="What it calls an hour.", examples=["contact hours"])
+    counted: tuple[Literal["lecture", "hands_on", "test", "break", "meal"], ...] = Field(
+        description="The sorts of agenda time that it counts.", examples=[["lecture", "hands_on", "test"]]
+    )
+    attendance_floor: Share = Field(
+        description="The share of the counted minutes below which it gives no hours.", examples=["90 %"]
+    )
+    note: Text = Field(
+        description="What else has to be known when its rules are used.",
+        examples=["Check the living rule first."],
+    )
 
 
 class SiteConfig(Noun):
     """`site_config.yml`: look and defaults of a provider's site."""
 
     format: Format
-    caution: Text
-    short_caution: Text
-    unreviewed: Text
-    colours: dict[Literal["light", "dark"], dict[Id, str]]
+    caution: Text = Field(
+        description="What stands at the foot of every page.",
+        examples=["This is not medical advice."],
+    )
+    short_caution: Text = Field(
+        description="The same in one line, for sheets.", examples=["Education, not medical advice."]
+    )
+    unreviewed: Text = Field(
+        description="What stands beside everything that no clinician has signed.",
+        examples=["Not yet reviewed by a clinician."],
+    )
+    colours: dict[Literal["light", "dark"], dict[Id, str]] = Field(
+        description="The colours of the light and the dark look.",
+        examples=[{"light": {"paper": "#faf6ee"}, "dark": {"paper": "#1c1a17"}}],
+    )

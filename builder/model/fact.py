@@ -8,7 +8,7 @@ from typing import Literal
 from pydantic import Field, model_validator
 
 from builder.model.condition import Condition, Recorded, atoms
-from builder.model.noun import Format, Id, Noun, Text
+from builder.model.noun import Format, Id, Noun, Text, Truth
 
 Kind = Literal["yes_no", "one_of", "scale", "number"]
 Group = Literal[
@@ -29,33 +29,60 @@ def plain(number: Decimal) -> str:
 class Fact(Noun):
     """One declared fact; the values of a scale are listed from first to last in its own order."""
 
-    kind: Kind = Field(description="yes_no, one_of, scale (ordered words) or number.")
-    label: Text = Field(description="Short name, as on the board of a visit.")
-    noun: Text | None = Field(
-        default=None, description="Its name inside a sentence, where the label does not fit."
+    kind: Kind = Field(
+        description="What sort of value: yes_no, one_of, scale (ordered words) or number.",
+        examples=["yes_no"],
     )
-    group: Group = Field(description="What sort of fact this is.")
-    worse_when: WorseWhen = Field(description="Which direction is the dangerous one.")
-    question: Text | None = Field(default=None, description="How a therapist asks for it.")
-    values: tuple[str, ...] = Field(default=(), description="The words it may have (one_of, scale).")
-    words: dict[str, Text] = Field(default_factory=dict, description="How a value reads on the page.")
-    unit: str = Field(default="", description="Unit of a number, such as ° or min.")
-    low: Decimal | None = Field(default=None, description="Least number that makes sense.")
-    high: Decimal | None = Field(default=None, description="Greatest number that makes sense.")
-    screen: bool = Field(default=False, description="Must be asked before hands-on work.")
-    room: bool = Field(default=False, description="Can change in the room: a sign, time, preparation, dose.")
-    extra: bool = Field(
+    label: Text = Field(description="Short name, as on the board of a visit.", examples=["Fever"])
+    noun: Text | None = Field(
+        default=None,
+        description="Its name inside a sentence, where the label does not fit.",
+        examples=["fever today"],
+    )
+    group: Group = Field(description="What sort of fact this is.", examples=["red_flag"])
+    worse_when: WorseWhen = Field(description="Which direction is the dangerous one.", examples=["yes"])
+    question: Text | None = Field(
+        default=None,
+        description="How a therapist asks for it.",
+        examples=["Have you had a fever since yesterday?"],
+    )
+    values: tuple[str, ...] = Field(
+        default=(),
+        description="The words it may have (one_of, scale).",
+        examples=[["none", "slight", "clear"]],
+    )
+    words: dict[str, Text] = Field(
+        default_factory=dict,
+        description="How a value reads on the page.",
+        examples=[{"slight": "slightly warm"}],
+    )
+    unit: str = Field(default="", description="Unit of a number, such as ° or min.", examples=["min"])
+    low: Decimal | None = Field(default=None, description="Least number that makes sense.", examples=[0])
+    high: Decimal | None = Field(default=None, description="Greatest number that makes sense.", examples=[10])
+    screen: Truth = Field(default=False, description="Must be asked before hands-on work.", examples=["yes"])
+    room: Truth = Field(
+        default=False,
+        description="Can change in the room: a sign, time, preparation, dose.",
+        examples=["yes"],
+    )
+    extra: Truth = Field(
         default=False,
         description="A measure that not every visit takes: where it is not recorded, it is at its safest.",
+        examples=["yes"],
     )
     asked_where: Condition | None = Field(
         default=None,
         description="For whom it has to be asked; for others, where it is not recorded, it is at its safest. "
         "What is recorded counts for everyone.",
+        examples=[{"region": ["ankle", "foot"]}],
     )
-    reported: bool = Field(default=False, description="Reported by a clinician, never ours to compute.")
+    reported: Truth = Field(
+        default=False, description="Reported by a clinician, never ours to compute.", examples=["yes"]
+    )
     excludes: tuple[Id, ...] = Field(
-        default=(), description="Yes/no facts that cannot be yes beside a yes here."
+        default=(),
+        description="Yes/no facts that cannot be yes beside a yes here.",
+        examples=[["limb_weakness"]],
     )
 
     @model_validator(mode="after")
@@ -98,10 +125,28 @@ class FactBook(Noun):
     """`content/facts.yml`: every fact of a client, and every attribute of a written option."""
 
     format: Format
-    facts: dict[Id, Fact]
-    written: dict[Id, Fact]
+    facts: dict[Id, Fact] = Field(
+        description="Every fact of a client, by its name.",
+        examples=[{"fever": {"kind": "yes_no", "label": "Fever", "group": "red_flag", "worse_when": "yes"}}],
+    )
+    written: dict[Id, Fact] = Field(
+        description="Every attribute of a written option, by its name.",
+        examples=[
+            {
+                "minutes": {
+                    "kind": "number",
+                    "label": "Time",
+                    "group": "written",
+                    "worse_when": "higher",
+                    "unit": "min",
+                }
+            }
+        ],
+    )
     teaching: dict[Id, Text] = Field(
-        default_factory=dict, description="Facts that no rule reads, each with the reason for having it."
+        default_factory=dict,
+        description="Facts that no rule reads, each with the reason for having it.",
+        examples=[{"clot_score": "It is taught, and judged by nothing."}],
     )
 
     @model_validator(mode="after")
@@ -126,17 +171,26 @@ class FactBook(Noun):
 class ScreeningSet(Noun):
     """A named, dated list of facts that are asked together, with those of the sets it includes."""
 
-    name: Text
-    date: Text
-    includes: tuple[Id, ...] = Field(default=(), description="Sets whose questions are asked too.")
-    covers: tuple[Id, ...] = Field(default=(), description="The yes/no facts this set adds.")
+    name: Text = Field(
+        description="The set as it is headed.", examples=["Lower limb: red flags before hands-on work"]
+    )
+    date: Text = Field(description="The day of this version, in quotes.", examples=["2026-11-25"])
+    includes: tuple[Id, ...] = Field(
+        default=(), description="Sets whose questions are asked too.", examples=[["trunk_and_neck"]]
+    )
+    covers: tuple[Id, ...] = Field(
+        default=(), description="The yes/no facts this set adds.", examples=[["pitting", "bone_risk"]]
+    )
 
 
 class ScreeningBook(Noun):
     """`content/screening.yml`: the screening sets an author may name."""
 
     format: Format
-    sets: dict[Id, ScreeningSet]
+    sets: dict[Id, ScreeningSet] = Field(
+        description="The sets by name.",
+        examples=[{"cold": {"name": "History for cold", "date": "2026-11-25", "covers": ["raynaud"]}}],
+    )
 
     def covered_by(self, name: str) -> tuple[str, ...]:
         """Every fact a set covers, with the sets it includes; nothing for a set that is not there."""

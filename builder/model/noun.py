@@ -3,22 +3,39 @@
 from __future__ import annotations
 
 import re
-from datetime import time
+from datetime import date, time
 from decimal import Decimal
 from fractions import Fraction
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, StringConstraints
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    StringConstraints,
+    WithJsonSchema,
+)
+from pydantic_core import PydanticCustomError
 
 Id = Annotated[str, StringConstraints(pattern=r"^[a-z][a-z0-9_]*$", max_length=60)]
 Text = Annotated[str, StringConstraints(min_length=1, max_length=4000, strip_whitespace=True)]
-Format = Literal[1]
-Strength = Literal["guideline", "review", "study", "case_report", "expert", "common_practice"]
+Format = Annotated[
+    Literal[1],
+    Field(description="The number of this file's format; a newer one needs a newer caseloom.", examples=[1]),
+]
+Strength = Annotated[
+    Literal["guideline", "review", "study", "case_report", "expert", "common_practice"],
+    Field(description="How strong the source is, from guideline to common practice.", examples=["review"]),
+]
 
 _HOURS_IN = {"h": 1, "hour": 1, "hours": 1, "day": 24, "days": 24, "week": 168, "weeks": 168}
 _SPAN = re.compile(r"(\d{1,6}(?:\.\d{1,6})?) ?([a-z]+)")
 _PERCENT = re.compile(r"(\d{1,3}(?:\.\d{1,6})?) ?%")
 _FRACTION = re.compile(r"\d{1,60}(?:/\d{1,60})?")
+_DAY = re.compile(r"\d{4}-\d\d-\d\d")
+_CLOCK = re.compile(r"\d\d:\d\d(?::\d\d)?")
+_TRUTHS = {"yes": True, "no": False}
 
 
 class Noun(BaseModel):
@@ -56,13 +73,60 @@ def _share_in(text: str) -> Fraction | None:
         return None
 
 
-def text_alone(written: object) -> object:
-    """A value that is written as text; a bare number would be taken for a count of seconds."""
+def truth_of(written: object) -> bool:
+    """Whether a thing is so, from `yes` or `no`, `true` or `false`; nothing else stands for either."""
+    if isinstance(written, bool):
+        return written
+    if isinstance(written, str) and written in _TRUTHS:
+        return _TRUTHS[written]
+    raise PydanticCustomError("bool_type", "write `yes` or `no`")
+
+
+def day_of(written: object) -> object:
+    """A day that is written as year, month and day; a bare number would be taken for a count of seconds."""
+    if isinstance(written, date) or (isinstance(written, str) and _DAY.fullmatch(written)):
+        return written
+    raise PydanticCustomError("date_type", "write year, month and day")
+
+
+def time_of(written: object) -> object:
+    """A time of day that is written out; a bare number would be taken for a count of seconds."""
     if isinstance(written, int | Decimal):
         raise ValueError("write it out, such as `09:30`")  # noqa: TRY004 - a ValueError reaches the author
+    if isinstance(written, str) and not _CLOCK.fullmatch(written):
+        raise PydanticCustomError("time_type", "write hours and minutes")
     return written
 
 
-Hours = Annotated[Decimal, BeforeValidator(hours_of), Field(ge=0)]
-Share = Annotated[Fraction, BeforeValidator(share_of)]
-TimeOfDay = Annotated[time, BeforeValidator(text_alone)]
+def _either(number: dict[str, object], pattern: str) -> WithJsonSchema:
+    return WithJsonSchema({"anyOf": [number, {"type": "string", "pattern": pattern}]})
+
+
+def _text_like(pattern: str) -> WithJsonSchema:
+    return WithJsonSchema({"type": "string", "pattern": pattern})
+
+
+Hours = Annotated[
+    Decimal,
+    BeforeValidator(hours_of),
+    Field(ge=0),
+    _either(
+        {"type": "number", "minimum": 0},
+        rf"^\s*[0-9]{{1,6}}(\.[0-9]{{1,6}})? ?({'|'.join(_HOURS_IN)})\s*$",
+    ),
+]
+Share = Annotated[
+    Fraction,
+    BeforeValidator(share_of),
+    _either(
+        {"type": "number", "minimum": 0, "maximum": 1},
+        r"^\s*([0-9]{1,3}(\.[0-9]{1,6})? ?%|[0-9]{1,60}(/[0-9]{1,60})?)\s*$",
+    ),
+]
+TimeOfDay = Annotated[
+    time, BeforeValidator(time_of), _text_like(r"^([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?$")
+]
+Day = Annotated[
+    date, BeforeValidator(day_of), _text_like(r"^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$")
+]
+Truth = Annotated[bool, BeforeValidator(truth_of), WithJsonSchema({"enum": ["yes", "no", True, False]})]

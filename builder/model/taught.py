@@ -2,23 +2,33 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from datetime import datetime
 
 from pydantic import Field
 
-from builder.model.noun import Format, Id, Noun, Text
+from builder.model.noun import Day, Format, Id, Noun, Text
 
 
 class TaughtClass(Noun):
     """`classes/<name>/class.yml`."""
 
     format: Format
-    id: Id
-    title: Text
-    dates: tuple[date, ...] = Field(min_length=1)
-    zone: Text = Field(description="The time zone's name, such as America/New_York.")
-    place: Text
-    approval: str = Field(default="", description="The approving body's course number for this run.")
+    id: Id = Field(
+        description="The name of the class, the same as the name of its folder.", examples=["spring"]
+    )
+    title: Text = Field(
+        description="The class as it is headed.", examples=["Spring class in the winter quarters"]
+    )
+    dates: tuple[Day, ...] = Field(
+        min_length=1,
+        description="Its days in order; day 1 of the agenda is the first.",
+        examples=[["2026-04-18", "2026-04-19"]],
+    )
+    zone: Text = Field(description="The time zone by its name.", examples=["America/New_York"])
+    place: Text = Field(description="Where it is held.", examples=["Practice tent, Marrowfield"])
+    approval: str = Field(
+        default="", description="The approving body's course number for this run.", examples=["LF-0417-02-S"]
+    )
 
 
 class Participant(Noun):
