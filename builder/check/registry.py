@@ -28,6 +28,7 @@ from builder.check.checks import (
 )
 from builder.check.evidence import Evidence, diagnostic
 from builder.diagnostic import Diagnostic
+from builder.model.kind import Kind
 
 CHECKS: tuple[ModuleType, ...] = (
     agenda_times,
@@ -65,3 +66,8 @@ def run_checks(evidence: Evidence) -> list[Diagnostic]:
 def name_of(check: ModuleType) -> str:
     """A check's name, as printed."""
     return check.__name__.rpartition(".")[2]
+
+
+def kind_of(check: ModuleType) -> Kind:
+    """What a check finds, as the manual tells it."""
+    return Kind(name_of(check), check.LEVEL, check.WHY, check.BAD, check.GOOD)

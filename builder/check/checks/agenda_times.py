@@ -7,8 +7,26 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
 from builder.model.course import AgendaItem
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = "Contact hours are counted from the agenda, and no board counts the same minutes twice."
+BAD = Example(
+    "course.yml",
+    """
+    agenda:
+      - {day: 1, start: 09:00, end: 10:30, title: Cold, kind: lecture, objectives: [choose]}
+      - {day: 1, start: 10:00, end: 11:00, title: Pads and wraps, kind: hands_on, objectives: [choose]}
+    """,
+)
+GOOD = Example(
+    "course.yml",
+    """
+    agenda:
+      - {day: 1, start: 09:00, end: 10:00, title: Cold, kind: lecture, objectives: [choose]}
+      - {day: 1, start: 10:00, end: 11:00, title: Pads and wraps, kind: hands_on, objectives: [choose]}
+    """,
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -7,9 +7,33 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
 from builder.model.case import CaseOption
+from builder.model.kind import Example
 from builder.model.library import Course
 
 LEVEL: Level = "error"
+WHY = "Two options that read the same leave a participant to guess which of them was meant to be right."
+BAD = Example(
+    "cases/thigh.yml",
+    """
+    chosen:
+      - {card: cold_pack, written: {minutes: 10, barrier: yes}}
+    wrong:
+      - {card: glide}
+      - {card: glide, because: It is too early.}
+    """,
+    at="visits/0",
+)
+GOOD = Example(
+    "cases/thigh.yml",
+    """
+    chosen:
+      - {card: cold_pack, written: {minutes: 10, barrier: yes}}
+    wrong:
+      - {card: glide}
+      - {card: glide, site: adjacent, because: It is too early.}
+    """,
+    at="visits/0",
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

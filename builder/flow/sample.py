@@ -1,0 +1,71 @@
+"""The small sample course that every example of a fault is laid over."""
+
+from __future__ import annotations
+
+import re
+import shutil
+from pathlib import Path
+
+from builder.disk import shipped
+from builder.doors.yaml import read_yaml
+from builder.model.kind import Example
+from builder.place import Path as Steps
+
+SAMPLE = Path(__file__).parent / "sample"
+WORDS = "content/words.yml"
+_SHARED = ("content/", "site_config.yml")
+_KEY = re.compile(r"[^\s#:-][^:\n]*:")
+
+
+def lay_over(example: Example, root: Path) -> Path:
+    """Write the sample with the example in it below `root`: `course/`, `content/` and `site_config.yml`."""
+    shutil.copytree(SAMPLE, root, dirs_exist_ok=True)
+    shutil.copyfile(shipped("content") / "words.yml", root / WORDS)
+    for one in (example, *example.more):
+        path = root / (one.file if one.file.startswith(_SHARED) else f"course/{one.file}")
+        if not one.text:
+            path.unlink(missing_ok=True)
+            continue
+        path.parent.mkdir(parents=True, exist_ok=True)
+        whole = path.read_text(encoding="utf-8") if path.is_file() else ""
+        with path.open("w", encoding="utf-8", errors="surrogateescape", newline="\n") as file:
+            file.write(_laid(whole, one))
+    return root
+
+
+def _laid(whole: str, one: Example) -> str:
+    if not whole or not one.file.endswith(".yml") or one.written.startswith("format:"):
+        return one.written
+    return merged(whole, one.written, one.at)
+
+
+def merged(whole: str, written: str, at: str) -> str:
+    """The text of a file with the keys in `written` put in place of the same keys of its block `at`."""
+    block: Steps = tuple(int(step) if step.isdigit() else step for step in at.split("/") if step)
+    for key, chunk in _chunks(written).items():
+        whole = _with_key(whole, (*block, key), chunk)
+    return whole
+
+
+def _chunks(written: str) -> dict[str, list[str]]:
+    """The lines of each key that stands at the margin; a line that is no key belongs to the key above it."""
+    chunks: dict[str, list[str]] = {}
+    key = ""
+    for line in written.splitlines():
+        if found := _KEY.match(line):
+            key = found[0][:-1]
+        chunks.setdefault(key, []).append(line)
+    return chunks
+
+
+def _with_key(whole: str, path: Steps, chunk: list[str]) -> str:
+    places = read_yaml(whole.encode(), "").places
+    lines, block = whole.rstrip("\n").split("\n"), places.of(path[:-1])
+    margin = block.column - 1 if path[1:] else 0
+    put = [" " * margin + line if line else line for line in chunk]
+    found = places.keys.get(path)
+    if found is None:
+        end = block.end_line if path[1:] else len(lines)
+        return "\n".join([*lines[:end], *put, *lines[end:], ""])
+    put[0] = lines[found.line - 1][:margin] + chunk[0]
+    return "\n".join([*lines[: found.line - 1], *put, *lines[places.of(path).end_line :], ""])
