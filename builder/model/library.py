@@ -8,6 +8,7 @@ from builder.model.card import Card
 from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
+from builder.model.question import AuthorQuestion
 from builder.model.review import ReviewBook
 from builder.model.rule import Rule
 from builder.model.station import Station
@@ -43,3 +44,4 @@ class Course:
     content: Content
     places: dict[str, Places] = field(default_factory=dict)
     reviews: ReviewBook | None = None
+    questions: dict[str, AuthorQuestion] = field(default_factory=dict)

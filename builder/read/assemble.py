@@ -11,6 +11,7 @@ from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content, Course
+from builder.model.question import AuthorQuestion
 from builder.model.review import ReviewBook, signed_card, signed_rule
 from builder.model.rule import Rule
 from builder.model.station import Station
@@ -18,7 +19,7 @@ from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
 from builder.place import Places
 from builder.read.shelf import Shelf
 
-K = TypeVar("K", Card, Case, Rule, Station, BoardRules)
+K = TypeVar("K", AuthorQuestion, Card, Case, Rule, Station, BoardRules)
 
 
 def assemble(
@@ -34,7 +35,8 @@ def assemble(
     }
     stations = _sound(shelf, Station, faulty)
     lessons = {stem: str(lesson.value) for stem, lesson in shelf.lessons.items()}
-    return Course(file, cases, stations, lessons, site, content, places, shelf.noun(ReviewBook))
+    questions = _sound(shelf, AuthorQuestion, faulty)
+    return Course(file, cases, stations, lessons, site, content, places, shelf.noun(ReviewBook), questions)
 
 
 def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str]) -> Content | None:

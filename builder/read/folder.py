@@ -12,6 +12,7 @@ from builder.model.case import Case
 from builder.model.course import BoardRules
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.noun import Noun
+from builder.model.question import AuthorQuestion
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
@@ -27,13 +28,13 @@ BOOKS: dict[str, type[Noun]] = {
 }
 WORDS = "words.yml"
 SHARED: dict[str, type[Noun]] = {"cards": Card, "rules": Rule, "boards": BoardRules}
-OWN: dict[str, type[Noun]] = {**SHARED, "cases": Case, "stations": Station}
+OWN: dict[str, type[Noun]] = {**SHARED, "cases": Case, "questions": AuthorQuestion, "stations": Station}
 COURSE = "course.yml"
 SITE = "site_config.yml"
 REVIEWS = "reviews.yml"
 SINGLE = (COURSE, SITE, REVIEWS)
 LESSONS = "lessons"
-NOT_READ_YET = ("questions", "panel")
+NOT_READ_YET = ("panel",)
 ELSEWHERE = ("media", "classes", "out", "private")
 
 

@@ -16,15 +16,22 @@ def made(file: str = "", level: Level = "error") -> Course | None:
 
 
 def test_faulty_files_are_left_out() -> None:
-    """A station, rule or board with an error is not handed on; the rest is."""
+    """A station, rule, board or question with an error is not handed on; the rest is."""
     whole = made()
     assert whole is not None
     assert (list(whole.stations), list(whole.content.rules)) == (["cooling"], ["numb_cold"])
-    for file in ("stations/cooling.yml", "content/rules/numb_cold.yml", "content/boards/generic.yml"):
+    assert whole.questions["cold_time"].kind == "one"
+    question = "questions/cold_time.yml"
+    for file in (
+        question,
+        "stations/cooling.yml",
+        "content/rules/numb_cold.yml",
+        "content/boards/generic.yml",
+    ):
         course = made(file)
         assert course is not None
         sizes = [len(course.stations), len(course.content.rules), len(course.content.boards)]
-        assert sorted(sizes) == [0, 1, 1]
+        assert sorted([*sizes, len(course.questions)]) == [0, 1, 1, 1]
 
 
 def test_advice_and_warnings_leave_a_file_in() -> None:

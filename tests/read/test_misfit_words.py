@@ -12,6 +12,7 @@ from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.noun import Noun
+from builder.model.question import AuthorQuestion
 from builder.model.rule import Rule
 from builder.model.station import Station, StationSheet
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
@@ -25,6 +26,7 @@ FILES: dict[str, type[Noun]] = {
     "course/course.yml": CourseFile,
     "course/cases/thigh.yml": Case,
     "course/stations/cooling.yml": Station,
+    "course/questions/cold_time.yml": AuthorQuestion,
     "course/classes/may/class.yml": TaughtClass,
     "course/classes/may/stations/vantornel.yml": StationSheet,
     "content/cards/cold.yml": Card,

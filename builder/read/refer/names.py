@@ -11,6 +11,7 @@ from builder.model.case import Case
 from builder.model.course import CourseFile
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.noun import Noun
+from builder.model.question import AuthorQuestion
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, SeverityBook
@@ -47,7 +48,8 @@ REFERENCES = (
     Reference(CourseFile, "references/*", "source"),
     Reference(Station, "case", "case"),
     Reference(Station, "objectives/*", "objective"),
-    Reference(Station, "objectives/*", "objective"),
+    Reference(AuthorQuestion, "objective", "objective"),
+    Reference(AuthorQuestion, "source/*", "source"),
     Reference(Card, "baseline/*/source/*", "source"),
     Reference(Rule, "source/*", "source"),
     Reference(Rule, "options/*/cards/*", "card"),

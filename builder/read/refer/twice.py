@@ -8,6 +8,7 @@ from builder.diagnostic import Diagnostic
 from builder.model.case import Case
 from builder.model.course import CourseFile
 from builder.model.noun import Noun
+from builder.model.question import AuthorQuestion
 from builder.model.station import Station
 from builder.model.tables import PhaseBook
 from builder.place import Path
@@ -24,6 +25,8 @@ ONCE_IN_A_LIST: tuple[tuple[type[Noun], str], ...] = (
     (CourseFile, "lessons/*/file"),
     (Station, "criteria/*/id"),
     (Station, "automatic_fails/*/id"),
+    (AuthorQuestion, "order/steps/*/id"),
+    (AuthorQuestion, "text/criteria/*/id"),
     (PhaseBook, "signs/*/id"),
     (PhaseBook, "doubt/*/id"),
 )

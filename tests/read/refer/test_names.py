@@ -10,6 +10,7 @@ from builder.read.written import read_written
 from tests.read.folders import BASE, changed, read
 
 T, C = "course/cases/thigh.yml", "course/course.yml"
+Q = "course/questions/cold_time.yml"
 
 DOUBT = "{id: d, when: {heat: none}, no_later_than: acute, text: T, source: [x], strength: expert}"
 
@@ -40,6 +41,8 @@ WRONG: dict[str, tuple[str, str, str]] = {
     "CourseFile references/*": (C, "agenda:", "references: [x]\nagenda:"),
     "Station case": ("course/stations/cooling.yml", "case: thigh", "case: x"),
     "Station objectives/*": ("course/stations/cooling.yml", "minutes:", "objectives: [x]\nminutes:"),
+    "AuthorQuestion objective": (Q, "objective: choose", "objective: x"),
+    "AuthorQuestion source/*": (Q, "[common_practice]", "[x]"),
     "Card baseline/*/source/*": ("content/cards/ask.yml", "[common_practice]", "[x]"),
     "Rule source/*": ("content/rules/numb_cold.yml", "[common_practice]", "[x]"),
     "Rule options/*/cards/*": ("content/rules/numb_cold.yml", "groups: [cooling]", "cards: [x]"),
