@@ -6,5 +6,5 @@ from builder.check.registry import CHECKS, kind_of
 from builder.model.kind import Kind
 
 KINDS: dict[str, Kind] = {
-    one.name: one for one in (kind_of(check) for check in CHECKS if hasattr(check, "WHY"))
+    one.name: one for one in map(kind_of, (check for check in CHECKS if hasattr(check, "WHY")))
 }

@@ -48,8 +48,12 @@ def test_the_bad_example_is_found_by_its_own_check_alone(
 
 @EVERY
 def test_the_good_example_is_not_found(kind: Kind, tmp_path: Path, before: set[str]) -> None:
-    """What the manual shows as right leaves nothing to fix."""
-    assert {one.check for one in found(kind.good, tmp_path)} <= before - {kind.name}
+    """What the manual shows as right leaves nothing to fix; one signature leaves fewer to ask for."""
+    told = {one.check: one.message for one in found(kind.good, tmp_path / "good")}
+    if kind.name == "not_reviewed":
+        bad = {one.check: one.message for one in found(kind.bad, tmp_path / "bad")}
+        assert told.pop(kind.name) != bad[kind.name]
+    assert told.keys() <= before - {kind.name}
 
 
 @EVERY

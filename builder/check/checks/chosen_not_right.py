@@ -7,8 +7,29 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
 from builder.model.judgement import OptionJudgement, VisitJudgement
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "What a case calls right is what a participant will do by hand. So the rules must agree with it, "
+    "even if everything that was not recorded were at its worst."
+)
+BAD = Example(
+    "cases/fence.yml",
+    """
+    chosen:
+      - {card: cold_pack, written: {minutes: 30, barrier: yes}}
+    """,
+    at="visits/0",
+)
+GOOD = Example(
+    "cases/fence.yml",
+    """
+    chosen:
+      - {card: cold_pack, written: {minutes: 20, barrier: yes}}
+    """,
+    at="visits/0",
+)
 WORDS = {"change": "only if changed", "not_yet": "not yet", "barred": "not here", "ok": "OK as written"}
 
 
@@ -16,7 +37,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """Chosen options that are not right, with the rule and what would mend them."""
     for case, index, _, judged in evidence.visits():
         for number, option in enumerate(judged.chosen):
-            if option.right:
+            if option.right or _said_elsewhere(option, judged):
                 continue
             name = evidence.course.content.cards[option.card].name
             yield Finding(
@@ -26,6 +47,14 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 _remedy(option, judged),
                 tuple(rule.id for rule in option.rules if rule.effect != "ok"),
             )
+
+
+def _said_elsewhere(option: OptionJudgement, judged: VisitJudgement) -> bool:
+    """Whether only a record is wanting (`not_recorded`), or the session's own action (`referral_missing`)."""
+    if option.at_worst == "ok":
+        action = judged.session.answer in ("refer", "ask_first")
+        return action and not any(one.serves_aim for one in judged.chosen)
+    return option.answer == "ok" and option.serves_aim and bool(option.ask) and not option.change
 
 
 def _says(option: OptionJudgement) -> str:

@@ -6,8 +6,26 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "Where teachers disagree, a participant can be marked only by what this course says it teaches. "
+    "The position is printed beside the key."
+)
+BAD = Example(
+    "course.yml",
+    """
+    positions: {}
+    """,
+)
+GOOD = Example(
+    "course.yml",
+    """
+    positions:
+      cold_heals: Cold is taught here for pain alone.
+    """,
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -9,8 +9,49 @@ from itertools import product
 from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.card import PHASES, SITES
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "A card has to answer for every phase and every site, once. An empty place would leave a "
+    "client's question without an answer."
+)
+BAD = Example(
+    "cards/wet_cloth.yml",
+    """
+    format: 1
+    id: wet_cloth
+    name: Wet cloth
+    kind: technique
+    hands_on: false
+    serves: [limit]
+    what: A wet cloth, laid on.
+    baseline:
+      - phase: [acute, early_repair, late_repair, remodelling]
+        answer: ok
+        why: It cools a little.
+        source: [common_practice]
+        strength: common_practice
+    """,
+)
+GOOD = Example(
+    "cards/wet_cloth.yml",
+    """
+    format: 1
+    id: wet_cloth
+    name: Wet cloth
+    kind: technique
+    hands_on: false
+    serves: [limit]
+    what: A wet cloth, laid on.
+    baseline:
+      - phase: [acute, early_repair, late_repair, remodelling, none]
+        answer: ok
+        why: It cools a little.
+        source: [common_practice]
+        strength: common_practice
+    """,
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

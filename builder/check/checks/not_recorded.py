@@ -6,8 +6,28 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
-LEVEL: Level = "warning"
+LEVEL: Level = "error"
+WHY = (
+    "A choice is safe only if what it depends on was asked. What nobody recorded counts as the worst "
+    "it could be."
+)
+BAD = Example(
+    "cases/fence.yml",
+    """
+    screen: {set: flags}
+    """,
+    at="visits/0",
+)
+GOOD = Example(
+    "cases/fence.yml",
+    """
+    screen: {set: flags}
+    findings: {swelling_trend: steady, knee_flexion: 100, numb_skin: no}
+    """,
+    at="visits/0",
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -6,10 +6,24 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
+from builder.model.kind import Example
 from builder.model.lesson import lesson_tags
 from builder.model.library import Course
 
 LEVEL: Level = "error"
+WHY = "Who has practised a case knows its answers. A case of a test is therefore shown nowhere else."
+BAD = Example(
+    "stations/cooling.yml",
+    """
+    case: thigh
+    """,
+)
+GOOD = Example(
+    "stations/cooling.yml",
+    """
+    case: fence
+    """,
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -7,8 +7,39 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
 from builder.model.case import Case, Visit
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = "If one fact has two values on the same day, nobody can tell which of them the answer rests on."
+BAD = Example(
+    "cases/fence.yml",
+    """
+    screen: {set: short}
+    findings:
+      swelling_trend: steady
+      knee_flexion: 100
+      numb_skin: yes
+    chosen:
+      - {card: protect_and_position}
+    wrong:
+      - {card: glide, site: distal}
+    """,
+    at="visits/0",
+)
+GOOD = Example(
+    "cases/fence.yml",
+    """
+    screen: {set: short, all_no_except: {numb_skin: yes}}
+    findings:
+      swelling_trend: steady
+      knee_flexion: 100
+    chosen:
+      - {card: protect_and_position}
+    wrong:
+      - {card: glide, site: distal}
+    """,
+    at="visits/0",
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -6,8 +6,29 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "Where a visit must stop for a referral or a question, that is the right answer. Another choice "
+    "would teach to work on."
+)
+BAD = Example(
+    "cases/fair.yml",
+    """
+    chosen:
+      - {card: protect_and_position}
+    """,
+    at="visits/1",
+)
+GOOD = Example(
+    "cases/fair.yml",
+    """
+    chosen:
+      - {card: refer, written: {urgency: same_day}}
+    """,
+    at="visits/1",
+)
 AIMS = {"refer": "refer", "ask_first": "ask"}
 
 

@@ -6,8 +6,49 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
 LEVEL: Level = "advice"
+WHY = (
+    "A rule that no case shows is not learnt. A stop rule is learnt best by two visits that differ "
+    "in a single fact."
+)
+BAD = Example(
+    "rules/numb_glide.yml",
+    """
+    format: 1
+    id: numb_glide
+    title: No strokes on skin that feels less
+    when: {age: {at_least: 70}, numb_skin: yes}
+    options:
+      - cards: [glide]
+        answer: barred
+    why: The client cannot tell when it is too hard.
+    source: [common_practice]
+    strength: expert
+    examples:
+      - {fires: yes, given: {age: 80, numb_skin: yes}}
+      - {fires: no, given: {age: 60, numb_skin: yes}}
+    """,
+)
+GOOD = Example(
+    "rules/numb_glide.yml",
+    """
+    format: 1
+    id: numb_glide
+    title: No strokes on skin that feels less
+    when: {numb_skin: yes}
+    options:
+      - cards: [glide]
+        answer: barred
+    why: The client cannot tell when it is too hard.
+    source: [common_practice]
+    strength: expert
+    examples:
+      - {fires: yes, given: {numb_skin: yes}}
+      - {fires: no, given: {numb_skin: no}}
+    """,
+)
 WISHED = 80
 
 
@@ -15,10 +56,13 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """The stop rules that decide no visit or have no near miss, and the other rules that decide no option.
 
     At least 80 in 100 of the others should decide one; the share is a wish of this house, without a source.
+    A rule that can decide nothing at all is no matter of cases (`rule_idle`, `rule_set_hole`).
     """
     rules = evidence.course.content.rules
-    stops = [one for one in evidence.covered if rules[one.rule].session]
-    others = [one for one in evidence.covered if not rules[one.rule].session]
+    idle_anyhow = {hole.about for hole in evidence.holes if hole.sort in ("never_decides", "never_fires")}
+    covered = [one for one in evidence.covered if one.rule not in idle_anyhow]
+    stops = [one for one in covered if rules[one.rule].session]
+    others = [one for one in covered if not rules[one.rule].session]
     if idle := tuple(one.rule for one in stops if not one.decides):
         yield _finding(
             f"{len(idle)} of {len(stops)} stop rules decide no visit of a case.",

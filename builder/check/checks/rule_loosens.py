@@ -8,8 +8,50 @@ from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.condition import Among, Node, Recorded, Within, polar_atoms
 from builder.model.fact import Fact
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "Rules may only make treatment stricter. One that holds for the safer value and not for the more "
+    "dangerous one has its condition the wrong way round."
+)
+BAD = Example(
+    "rules/numb_glide.yml",
+    """
+    format: 1
+    id: numb_glide
+    title: No strokes on skin that feels less
+    when: {numb_skin: no}
+    options:
+      - cards: [glide]
+        sites: [distal]
+        answer: barred
+    why: The client cannot tell when it is too hard.
+    source: [common_practice]
+    strength: expert
+    examples:
+      - {fires: yes, given: {numb_skin: no}}
+      - {fires: no, given: {numb_skin: yes}}
+    """,
+)
+GOOD = Example(
+    "rules/numb_glide.yml",
+    """
+    format: 1
+    id: numb_glide
+    title: No strokes on skin that feels less
+    when: {numb_skin: yes}
+    options:
+      - cards: [glide]
+        answer: barred
+    why: The client cannot tell when it is too hard.
+    source: [common_practice]
+    strength: expert
+    examples:
+      - {fires: yes, given: {numb_skin: yes}}
+      - {fires: no, given: {numb_skin: no}}
+    """,
+)
 SLACK = "Bound the dangerous side of the attribute."
 
 

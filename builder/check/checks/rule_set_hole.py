@@ -6,8 +6,33 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "Cards, rules and tables are proven together: no client may be left without a right choice, no "
+    "warning may change nothing, and no value may fall between two rows."
+)
+BAD = Example(
+    "content/severity.yml",
+    """
+    bands:
+      - {grade: mild, when: {knee_flexion: {over: 90}}}
+      - {grade: moderate, when: {knee_flexion: {at_least: 45, at_most: 80}}}
+      - {grade: severe, when: {knee_flexion: {below: 45}}}
+    """,
+    at="tables/thigh",
+)
+GOOD = Example(
+    "content/severity.yml",
+    """
+    bands:
+      - {grade: mild, when: {knee_flexion: {over: 90}}}
+      - {grade: moderate, when: {knee_flexion: {at_least: 45, at_most: 90}}}
+      - {grade: severe, when: {knee_flexion: {below: 45}}}
+    """,
+    at="tables/thigh",
+)
 OF_FACTS = {"flag_goes_on", "fact_changes_nothing"}
 OF_TABLES = {"bands_overlap", "bands_gap", "clock_runs_back"}
 OF_CARDS = {"consent_leaves_open", "contradiction"}

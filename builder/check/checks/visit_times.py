@@ -8,8 +8,29 @@ from itertools import pairwise
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
 from builder.model.case import Case, Visit
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "Phases are counted from the latest injury. Visits out of order, or a second injury that is "
+    "forgotten, would count from the wrong day."
+)
+BAD = Example(
+    "cases/fair.yml",
+    """
+    title: Second evening
+    since_injury: 20 h
+    """,
+    at="visits/2",
+)
+GOOD = Example(
+    "cases/fair.yml",
+    """
+    title: Second evening
+    since_injury: 36 h
+    """,
+    at="visits/2",
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -6,8 +6,29 @@ from collections.abc import Iterator
 
 from builder.check.evidence import Evidence, Finding, case_file
 from builder.diagnostic import Level
+from builder.model.kind import Example
 
 LEVEL: Level = "error"
+WHY = (
+    "A participant who chooses a wrong option must learn why it was wrong. One that the rules accept "
+    "makes the key unfair."
+)
+BAD = Example(
+    "cases/fence.yml",
+    """
+    wrong:
+      - {card: protect_and_position}
+    """,
+    at="visits/0",
+)
+GOOD = Example(
+    "cases/fence.yml",
+    """
+    wrong:
+      - {card: glide}
+    """,
+    at="visits/0",
+)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
@@ -27,4 +48,5 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 message = "is offered as wrong, but is wrong only at worst, for want of a record"
                 remedy = f"Record or write: {facts}."
             path = ("visits", index, "wrong", number)
-            yield Finding(case_file(case), path, f"{name} {message}.", remedy)
+            rules = tuple(rule.id for rule in option.rules if option.right or rule.effect != "ok")
+            yield Finding(case_file(case), path, f"{name} {message}.", remedy, rules)

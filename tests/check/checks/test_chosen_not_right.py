@@ -39,12 +39,6 @@ def test_a_right_choice_is_silent() -> None:
             ("baseline.cold",),
         ),
         (
-            {"chosen": [GOOD], **UNASKED},
-            "Cold is chosen, but the rules say not here at worst (numb: Why numb).",
-            "Record: numb_skin.",
-            ("numb",),
-        ),
-        (
             {"chosen": [{"card": "stroke", "site": "proximal"}], "screen": None},
             "Stroke is chosen, but the rules say not here at worst (refer_ends: Why refer_ends).",
             "Record: fever.",
@@ -65,6 +59,13 @@ def test_a_choice_that_is_not_right_is_told(
     (found,) = check(evidence(case(visit)))
     assert (found.file, found.path) == ("cases/bruise.yml", ("visits", 0, "chosen", 0))
     assert (found.message, found.remedy, found.rules) == (message, remedy, rules)
+
+
+def test_what_another_check_tells_better_is_silent() -> None:
+    """Only a record is wanting; or the session's own action is, and the aim is its."""
+    assert list(check(evidence(case({"chosen": [GOOD], **UNASKED})))) == []
+    fever = {"screen": {"set": "short", "all_no_except": {"fever": "yes"}}, "phase": "none"}
+    assert list(check(evidence(case({"chosen": [{"card": "protect"}], **fever})))) == []
 
 
 def test_each_wrong_choice_has_its_own_place() -> None:

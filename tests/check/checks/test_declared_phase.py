@@ -60,3 +60,19 @@ def test_another_phase_is_told_with_reasons(visit: dict[str, Any], message: str,
     (found,) = check(evidence(case(visit)))
     assert (found.file, found.path) == ("cases/bruise.yml", ("visits", 0, "phase"))
     assert (found.message, found.remedy) == (message, remedy)
+
+
+@pytest.mark.parametrize(
+    ("visit", "rules"),
+    [
+        (FEVER, ("fever",)),
+        (
+            {**LATE, "phase": "remodelling", "findings": {"recalled_flexion": 100, "swelling": "rising"}},
+            ("clock.muscle.mild", "sign.rising"),
+        ),
+    ],
+)
+def test_it_names_what_the_phase_rests_on(visit: dict[str, Any], rules: tuple[str, ...]) -> None:
+    """Its clocks and signs, or the rule that refers."""
+    (found,) = check(evidence(case(visit)))
+    assert found.rules == rules

@@ -43,3 +43,4 @@ def test_another_grade_is_told(
         "Knee bend, taken 12 to 24 h after the injury: moderate."
     )
     assert found.remedy == "Write `severity: moderate`, or correct the measure."
+    assert found.rules == ("table.thigh",)
