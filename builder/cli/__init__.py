@@ -13,6 +13,7 @@ from builder.fault import Fault
 COMMANDS = {
     "check": "Say what is to fix in a course.",
     "explain": "Say what the rules make of a case, and why.",
+    "schema": "Write what an editor needs to complete and check the files of a course.",
     "build": "Build the student site and the instructor site.",
     "collect": "Take the answer sheets of a class into the record.",
     "grade": "Decide about every participant of a class.",

@@ -15,8 +15,10 @@ from builder.cli.options import colour, course_argument, json_option, say_json, 
 def command(folder: Path, *, as_json: bool) -> int:
     """Say everything that is to fix in COURSE, with file, line and remedy."""
     from builder.flow.opened import open_course
+    from builder.flow.schema import refresh_schemas
 
     opened = open_course(folder)
+    refresh_schemas(folder)
     if as_json:
         say_json(opened.json())
     else:

@@ -160,9 +160,7 @@ Condition = Annotated[
     SkipValidation[Node],
     BeforeValidator(parse),
     PlainSerializer(unparse),
-    WithJsonSchema(
-        {"type": "object", "description": "`fact: value`, a range, or all / any / not / recorded."}
-    ),
+    WithJsonSchema({"type": "object", "minProperties": 1}),
 ]
 
 
@@ -186,7 +184,5 @@ Limits = Annotated[
     dict[str, Annotated[Node, SkipValidation()]],
     BeforeValidator(parse_limits),
     PlainSerializer(unparse_limits),
-    WithJsonSchema(
-        {"type": "object", "description": "What must be written, each attribute with its bounds."}
-    ),
+    WithJsonSchema({"type": "object"}),
 ]

@@ -162,7 +162,7 @@ class CourseFile(Noun):
     language: str = Field(default="en", description="The language, as a two-letter tag.", examples=["en"])
     level: Text = Field(description="The level, as boards ask for it.", examples=["Intermediate"])
     provider: Provider = Field(
-        description="Who offers the course and answers for it.",
+        description="The provider, who answers for the course.",
         examples=[{"name": "Lanternfall", "address": "1 Lantern Lane", "contact": "hi@lanternfall.example"}],
     )
     instructor: Instructor = Field(
@@ -203,7 +203,7 @@ class CourseFile(Noun):
         default=(), description="The tests that count.", examples=[[EXAMPLE_TEST]]
     )
     requirements: Requirements = Field(
-        description="What a participant must meet for a certificate.",
+        description="What it takes to get a certificate.",
         examples=[{"test": "final", "attendance": "90 %"}],
     )
     agenda: tuple[AgendaItem, ...] = Field(

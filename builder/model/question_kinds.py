@@ -30,7 +30,12 @@ class Choices(Noun):
         min_length=2,
         max_length=8,
         description="All that can be chosen.",
-        examples=[[{"text": "20 minutes", "right": "yes", "because": "The skin is looked at after that."}]],
+        examples=[
+            [
+                {"text": "20 minutes", "right": "yes", "because": "The skin is looked at after that."},
+                {"text": "60 minutes", "because": "That may hurt the skin."},
+            ]
+        ],
     )
     in_order: Truth = Field(
         default=False,
@@ -84,7 +89,13 @@ class Ordering(Noun):
         min_length=3,
         max_length=8,
         description="The steps, the first one first; shown in a drawn order.",
-        examples=[[{"id": "pad", "text": "Lay the pad", "because": "It is held by the wrap."}]],
+        examples=[
+            [
+                {"id": "pad", "text": "Lay the pad", "because": "It is held by the wrap."},
+                {"id": "wrap", "text": "Wind the wrap", "because": "It holds the pad.", "after": ["pad"]},
+                {"id": "look", "text": "Look at the toes", "because": "They show a wrap too tight."},
+            ]
+        ],
     )
 
     @model_validator(mode="after")
@@ -121,7 +132,12 @@ class Matching(Noun):
         min_length=2,
         max_length=8,
         description="What belongs together.",
-        examples=[[{"left": "acute", "right": "limit the injury", "because": "It still bleeds."}]],
+        examples=[
+            [
+                {"left": "acute", "right": "limit the injury", "because": "It still bleeds."},
+                {"left": "early repair", "right": "clear the swelling", "because": "It drains now."},
+            ]
+        ],
     )
     spare: tuple[Spare, ...] = Field(
         default=(),
@@ -208,7 +224,12 @@ class Panel(Noun):
         min_length=2,
         max_length=8,
         description="All that can be chosen.",
-        examples=[[{"text": "Wait a day", "votes": 9, "because": "The signs will be clearer."}]],
+        examples=[
+            [
+                {"text": "Wait a day", "votes": 9, "because": "The signs will be clearer."},
+                {"text": "Begin lightly", "votes": 4, "because": "The client travels on tomorrow."},
+            ]
+        ],
     )
 
     @model_validator(mode="after")

@@ -26,7 +26,7 @@ AGREEMENTS: tuple[Callable[[Shelf], Iterator[Diagnostic]], ...] = (
     lessons_listed,
     wrong_tags,
 )
-_HOLD_CONDITIONS = ("when", "does_not_apply", "applies", "limits", "needs")
+_HOLD_CONDITIONS = ("when", "does_not_apply", "applies", "asked_where", "limits", "needs")
 
 
 def refer(shelf: Shelf) -> list[Diagnostic]:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable, Mapping
 from typing import NamedTuple
 
 from builder.model.card import Card
-from builder.model.fact import Fact
+from builder.model.fact import Fact, FactBook
 from builder.model.noun import Noun
 from builder.model.rule import URGENCIES, Rule
 from builder.model.tables import PhaseBook, SeverityBook
@@ -58,7 +58,14 @@ def _rule(shelf: Shelf, rule: object) -> Scope:
 
 
 def _everything(shelf: Shelf, _: object) -> Scope:
-    return Scope({**shelf.facts, **_written(shelf.attributes), _URGENCY: _URGENCIES})
+    return Scope(with_options(shelf.facts, shelf.attributes))
+
+
+def with_options(
+    facts: Mapping[str, Fact | None], attributes: Mapping[str, Fact | None]
+) -> dict[str, Fact | None]:
+    """Everything a rule may ask about: the client, how an option is written, and the session's urgency."""
+    return {**facts, **_written(attributes), _URGENCY: _URGENCIES}
 
 
 def attributes(shelf: Shelf, _: object) -> Scope:
@@ -76,11 +83,13 @@ def _options(shelf: Shelf, why: str) -> dict[str, str]:
 
 CONDITIONS = (
     Asked(Rule, "when", _rule),
+    Asked(FactBook, "facts/*/asked_where", _before_severity),
     Asked(PhaseBook, "does_not_apply", _before_phase),
     Asked(PhaseBook, "signs/*/when", _before_phase),
     Asked(PhaseBook, "doubt/*/when", _before_phase),
     Asked(SeverityBook, "tables/*/applies", _before_severity),
     Asked(SeverityBook, "tables/*/bands/*/when", _before_severity),
+    Asked(SeverityBook, "tables/*/raised/*/when", _before_severity),
 )
 LIMITS = (
     Asked(Card, "baseline/*/limits", attributes),

@@ -62,9 +62,11 @@ def test_every_condition_of_the_nouns_is_listed() -> None:
         ("Rule", "options/*/needs"),
         ("Rule", "examples/*/given"),
         ("Card", "baseline/*/limits"),
+        ("FactBook", "facts/*/asked_where"),
         ("PhaseBook", "does_not_apply"),
         ("PhaseBook", "signs/*/when"),
         ("PhaseBook", "doubt/*/when"),
         ("SeverityBook", "tables/*/applies"),
         ("SeverityBook", "tables/*/bands/*/when"),
+        ("SeverityBook", "tables/*/raised/*/when"),
     }
