@@ -1,92 +1,85 @@
-"""The cells and effects that bear on cards, compiled, and the answer that grows from them."""
+"""The cells and effects that bear on cards, compiled."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
+from itertools import product
 
+from builder.judge.said import Said
 from builder.judge.space import Space
 from builder.judge.truth import Test, Truth, compiled
-from builder.model.card import ANSWERS, SITES, Answer, Card, CellRow, Phase, Site
+from builder.judge.words import limit_words
+from builder.model.card import ANSWERS, HOLE, SITES, Card, CellRow, Phase, Site
 from builder.model.condition import Node, atoms
-from builder.model.judgement import Fired
 from builder.model.rule import OptionEffect, Rule
 
 Limits = tuple[tuple[Node, Test], ...]
 Ranks = tuple[int, int]
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Bearing:
-    """One effect of one rule, compiled; `by_option`: its condition names how an option is written."""
+    """One effect of one rule on some cards, compiled.
+
+    `by_option`: its condition names how an option is written. `said`: what it says of an option, by the truth
+    of its condition and of its needs.
+    """
 
     rule: Rule
     effect: OptionEffect
+    cards: tuple[str, ...]
     when: Test
     needs: Limits
     sites: frozenset[Site]
     rank: int
     names: frozenset[str]
     by_option: bool
+    said: dict[int, Said] = field(default_factory=dict, repr=False)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Cell:
-    """One cell of a card's grid, compiled; only an OK cell has limits."""
+    """One cell of a card's grid, compiled; only an OK cell has limits.
+
+    `said`: what it says of an option, by whether it surely holds and the truth of its limits.
+    """
 
     row: CellRow
     rank: int
     limits: Limits
+    said: dict[int, Said] = field(default_factory=dict, repr=False)
 
 
-@dataclass
-class Tally:
-    """The answer as it grows: worst wins, apart for what is sure and what may be."""
-
-    sure: int = 0
-    worst: int = 0
-    fired: list[Fired] = field(default_factory=list)
-    changes: list[str] = field(default_factory=list)
-    waiting: dict[str, list[str]] = field(default_factory=dict)
-
-    def add(self, answer: Answer, truth: Truth) -> None:
-        """Count one effect."""
-        rank = ANSWERS.index(answer)
-        self.worst = max(self.worst, rank)
-        if truth is Truth.TRUE:
-            self.sure = max(self.sure, rank)
-
-    def take(self, other: Tally, sure: int) -> None:
-        """Count all of another tally, of which `sure` is as bad as it surely is here."""
-        self.sure, self.worst = max(self.sure, sure), max(self.worst, other.worst)
-        self.changes += [words for words in other.changes if words not in self.changes]
+def bearings(rules: Sequence[Rule], cards: Mapping[str, Card], space: Space) -> dict[str, list[Bearing]]:
+    """For each rule that is about options, its effects, compiled once."""
+    return {rule.id: list(_bearings(rule, cards, space)) for rule in rules if rule.options}
 
 
-def bearings(rules: Sequence[Rule], space: Space) -> list[Bearing]:
-    """Every effect of every rule on options, compiled once."""
-    return [_bearing(rule, effect, space) for rule in rules for effect in rule.options]
-
-
-def _bearing(rule: Rule, effect: OptionEffect, space: Space) -> Bearing:
+def _bearings(rule: Rule, cards: Mapping[str, Card], space: Space) -> Iterator[Bearing]:
     names = frozenset(atom.name for atom in atoms(rule.when))
-    return Bearing(
-        rule,
-        effect,
-        compiled(rule.when, space),
-        _compiled_limits(effect.needs, space),
-        frozenset(effect.sites or SITES),
-        ANSWERS.index(effect.answer or "ok"),
-        names,
-        any(name.startswith("written.") for name in names),
-    )
+    when = compiled(rule.when, space)
+    by_option = any(name.startswith("written.") for name in names)
+    for effect in rule.options:
+        yield Bearing(
+            rule,
+            effect,
+            tuple(name for name, card in cards.items() if effect.addresses(card)),
+            when,
+            _compiled_limits(effect.needs, space),
+            frozenset(effect.sites or SITES),
+            ANSWERS.index(effect.answer or "ok"),
+            names,
+            by_option,
+        )
 
 
 def grid(card: Card, space: Space) -> dict[tuple[Phase, Site], Cell]:
-    """The card's cell for each phase and site that its rows name, compiled."""
+    """The card's cell for each phase and site, compiled; where no row names them, one that bars."""
     found: dict[tuple[Phase, Site], Cell] = {}
-    for row in card.baseline:
+    for row in (*card.baseline, HOLE):
         cell = cell_of(row, space)
-        for key in ((phase, site) for phase in row.phase for site in row.site):
+        for key in product(row.phase, row.site):
             found.setdefault(key, cell)
     return found
 
@@ -109,6 +102,24 @@ def ranks_of(limits: Limits, state: list[int], moving: frozenset[str] | None, *,
             if certain and (met is Truth.FALSE or _stays(node, moving)):
                 sure = 1
     return sure, worst
+
+
+def met(limits: Limits, state: list[int], start: int) -> int:
+    """One number for `start` and how far each limit is met; where all are, all its later digits are 2."""
+    code = int(start)
+    for _, test in limits:
+        code = 3 * code + test(state)
+    return code
+
+
+def by_limits(
+    limits: Limits, state: list[int], rank: int, space: Space, *, certain: bool
+) -> tuple[int, int, tuple[str, ...]]:
+    """How bad an answer of this rank with these limits surely is and at worst, and what must be written."""
+    lacking = [(node, truth) for node, test in limits if (truth := test(state)) is not Truth.TRUE]
+    missed = any(truth is Truth.FALSE for _, truth in lacking)
+    sure = max(rank, int(missed)) if certain else 0
+    return sure, max(rank, int(bool(lacking))), tuple(limit_words(node, space) for node, _ in lacking)
 
 
 def _stays(node: Node, moving: frozenset[str] | None) -> bool:

@@ -6,7 +6,6 @@ from decimal import Decimal
 from itertools import product
 
 from builder.doors.solver import Solver
-from builder.judge.option import groups_of
 from builder.judge.phase import HEALING, phase_at
 from builder.judge.space import RECORDED, Space
 from builder.model.card import SITES, Card
@@ -129,8 +128,7 @@ def _tests_written(rule: Rule) -> bool:
 
 def addressed(effect: OptionEffect, card: Card, site: str) -> bool:
     """Whether an effect is about this card at this site."""
-    about = card.id in effect.cards or bool(groups_of(card) & set(effect.groups))
-    return about and (not effect.sites or site in effect.sites)
+    return effect.addresses(card) and (not effect.sites or site in effect.sites)
 
 
 def sites_of(card: Card) -> tuple[str, ...]:

@@ -5,22 +5,21 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from builder.judge.truth import Truth
 from builder.model.card import Aim
-from builder.model.judgement import Fired, PhaseJudgement, Reason, SessionJudgement, SeverityJudgement
+from builder.model.judgement import Asked, PhaseJudgement, Reason, SessionJudgement, SeverityJudgement
 
 
 @dataclass
 class Kept:
-    """What is the same for all options of a visit and is worked out when first asked for.
+    """What one judge of options works out of a visit but once.
 
-    `live`: a card's effects as given, and those that may fire; `said`: what an effect says by itself.
+    `live`: the effects that may fire on a card; `waits`: what a client is asked where something is open;
+    `asked`: the questions, by what waits for them.
     """
 
-    truths: dict[str, Truth] = field(default_factory=dict)
-    live: dict[str, tuple[Any, list[Any]]] = field(default_factory=dict)
-    said: dict[tuple[int, Truth], tuple[Any, Fired, list[str]]] = field(default_factory=dict)
+    live: dict[str, list[Any]]
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    asked: dict[tuple[str, ...], tuple[Asked, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -28,7 +27,7 @@ class Frame:
     """Everything of a visit that does not depend on an option.
 
     `urgent`: of a frame left open, the urgencies from the least that some rule gives whatever is changed, as
-    a mask; 0 where there is no such rule.
+    a mask; 0 where there is no such rule. `kept`: by the judge of options it belongs to.
     """
 
     state: tuple[int, ...]
@@ -37,7 +36,7 @@ class Frame:
     session: SessionJudgement
     aims: tuple[Aim, ...]
     urgent: int = 0
-    kept: Kept = field(default_factory=Kept, compare=False, repr=False)
+    kept: dict[Any, Kept] = field(default_factory=dict, compare=False, repr=False)
 
     def shown(self) -> Frame:
         """The frame with the phase as it is shown: none where the session ends all hands-on work."""

@@ -89,7 +89,7 @@ class Judge:
         self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None
     ) -> Frame:
         """A visit's recorded values made ready: what is derived is worked out in its order."""
-        return self.frame_of(self.space.state(dict(values)), declared, earlier, values.get("hours"))
+        return self.frame_of(self.space.state(values), declared, earlier, values.get("hours"))
 
     def frame_of(
         self,

@@ -7,15 +7,17 @@ gaps between them; within a cell no condition can tell two numbers apart.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
+from functools import cached_property
 from itertools import pairwise
 
 from builder.model.condition import Among, Node, Recorded, Within, atoms
 from builder.model.fact import Fact
 
 Value = str | Decimal
+Spots = tuple[tuple[int, int], ...]
 RECORDED = "recorded:"
 FAR = Decimal(10) ** 9
 
@@ -38,7 +40,7 @@ class Variable:
     cells: tuple[Cell, ...]
     place: dict[Value, int] = field(default_factory=dict)
 
-    @property
+    @cached_property
     def everything(self) -> int:
         """The mask of all its cells."""
         return (1 << len(self.cells)) - 1
@@ -90,6 +92,13 @@ class Space:
             flag = Fact(kind="yes_no", label=name, group="history", worse_when="neither")
             self.variables[RECORDED + name] = _variable(RECORDED + name, flag, [])
         self.index = {name: position for position, name in enumerate(self.variables)}
+        self.excluded = {
+            name: tuple(self._excluded_by(one.fact))
+            for name, one in self.variables.items()
+            if one.fact.excludes
+        }
+        self._unknown = tuple(_unknown(name, one) for name, one in self.variables.items())
+        self._spots: dict[tuple[str, Value], Spots] = {}
 
     def mask(self, atom: Among | Within) -> int:
         """The mask of the cells in which an atom holds."""
@@ -100,14 +109,17 @@ class Space:
 
     def unknown(self) -> list[int]:
         """The state in which nothing is recorded, one mask a variable."""
-        no = 1
-        return [no if name.startswith(RECORDED) else one.everything for name, one in self.variables.items()]
+        return list(self._unknown)
 
-    def state(self, values: dict[str, Value]) -> list[int]:
+    def state(self, values: Mapping[str, Value]) -> list[int]:
         """The state in which these values are recorded; a value outside its fact is taken as not recorded."""
         state = self.unknown()
-        for name, value in values.items():
-            self.record(state, name, value)
+        for item in values.items():
+            for index, mask in self._spots.get(item) or self.spots(*item):
+                state[index] = mask
+        for name in self.excluded:
+            if values.get(name) == "yes":
+                self._exclude(state, name)
         return state
 
     def record(self, state: list[int], name: str, value: Value) -> None:
@@ -115,16 +127,35 @@ class Space:
         spots = self.spots(name, value)
         for index, mask in spots:
             state[index] = mask
-        for other in self.variables[name].fact.excludes if spots and value == "yes" else ():
-            if state[self.index[other]] == self.variables[other].everything:
-                state[self.index[other]] = self.variables[other].mask_of("no")
+        if spots and value == "yes" and name in self.excluded:
+            self._exclude(state, name)
 
-    def spots(self, name: str, value: Value) -> tuple[tuple[int, int], ...]:
+    def _exclude(self, state: list[int], name: str) -> None:
+        for index, everything, no in self.excluded[name]:
+            if state[index] == everything:
+                state[index] = no
+
+    def spots(self, name: str, value: Value) -> Spots:
         """Which masks of a state say that a value is recorded, by position; none for no value of its fact."""
-        if name not in self.index or not (mask := self.variables[name].mask_of(value)):
-            return ()
-        flag = self.index.get(RECORDED + name)
-        return ((self.index[name], mask), *([(flag, 0b10)] if flag is not None else ()))
+        spots = self._spots.get((name, value))
+        if spots is None:
+            spots = self._spots[name, value] = tuple(self._found(name, value))
+        return spots
+
+    def _found(self, name: str, value: Value) -> Iterator[tuple[int, int]]:
+        if name in self.index and (mask := self.variables[name].mask_of(value)):
+            yield self.index[name], mask
+            if (flag := self.index.get(RECORDED + name)) is not None:
+                yield flag, 0b10
+
+    def _excluded_by(self, fact: Fact) -> Iterator[tuple[int, int, int]]:
+        for other in fact.excludes:
+            variable = self.variables[other]
+            yield self.index[other], variable.everything, variable.mask_of("no")
+
+
+def _unknown(name: str, variable: Variable) -> int:
+    return 1 if name.startswith(RECORDED) else variable.everything
 
 
 def holds(atom: Among | Within, value: Value, fact: Fact) -> bool:

@@ -6,9 +6,7 @@ from typing import Any
 
 import pytest
 
-from builder.judge.bearing import Tally
-from builder.judge.truth import Truth
-from builder.model.card import ANSWERS, Answer
+from builder.judge.said import Said, Tally
 from builder.model.condition import AllOf, Among, atoms
 from builder.model.rule import Rule
 from tests.judge import lawbook, small
@@ -125,8 +123,8 @@ def test_a_course_that_displaces_rules_breaks_the_law(monkeypatch: pytest.Monkey
 def test_a_judge_by_whom_the_last_rule_wins_breaks_the_law(monkeypatch: pytest.MonkeyPatch) -> None:
     """Not the strictest, but the last that was read."""
 
-    def last_wins(self: Tally, other: Tally, sure: int) -> None:
-        self.sure, self.worst, self.changes = sure, other.worst, other.changes
+    def last_wins(self: Tally, one: Said, sure: int) -> None:
+        self.sure, self.worst, self.said = sure, one.worst, [*self.said, one]
 
     monkeypatch.setattr(Tally, "take", last_wins)
     assert broken(rule_order_changes_nothing, shipped_world())
@@ -135,10 +133,9 @@ def test_a_judge_by_whom_the_last_rule_wins_breaks_the_law(monkeypatch: pytest.M
 def test_a_judge_who_takes_open_for_sure_breaks_the_law(monkeypatch: pytest.MonkeyPatch) -> None:
     """What may be counts as what is, and less than it at worst."""
 
-    def hasty(self: Tally, answer: Answer, truth: Truth) -> None:
-        rank = ANSWERS.index(answer)
-        self.sure = max(self.sure, rank)
-        self.worst = max(self.worst, rank if truth is Truth.TRUE else min(rank, 1))
+    def hasty(self: Tally, one: Said, sure: int) -> None:
+        self.sure = max(self.sure, one.worst)
+        self.worst = max(self.worst, one.worst if sure == one.worst else min(one.worst, 1))
 
-    monkeypatch.setattr(Tally, "add", hasty)
+    monkeypatch.setattr(Tally, "take", hasty)
     assert broken(the_answer_is_never_worse_than_at_worst, SMALL)

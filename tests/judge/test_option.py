@@ -5,8 +5,6 @@ from typing import Any
 import pytest
 
 from builder.judge.judge import Judge
-from builder.judge.option import groups_of
-from builder.model.card import Card
 from builder.model.judgement import OptionJudgement
 from tests.judge.small import CARDS, PHASES, RULES, card, case, content, rule
 
@@ -263,22 +261,6 @@ def test_an_empty_cell_of_a_card_bars() -> None:
     option = judged("holed", cards=[*CARDS, holed])
     assert short(option) == ("barred", "barred")
     assert option.rules[0].why == "The card says nothing of this phase and site."
-
-
-@pytest.mark.parametrize(
-    ("name", "groups"),
-    [
-        ("cold", {"cold", "techniques", "all"}),
-        ("stroke", {"hands_on", "techniques", "all"}),
-        ("refer", set()),
-        ("ask", set()),
-        ("protect", {"all"}),
-    ],
-)
-def test_the_groups_by_which_rules_address_a_card(name: str, groups: set[str]) -> None:
-    """Its own, those of its kind, and `all`, which leaves out what only asks or refers."""
-    written = next(one for one in CARDS if one["id"] == name)
-    assert groups_of(Card.model_validate(written)) == groups
 
 
 def test_every_card_is_judged_at_its_usual_dose() -> None:
