@@ -27,9 +27,13 @@ class Solver:
         for clause in clauses:
             self._solver.add_clause(clause)
 
+    def can_be(self, assumed: list[int]) -> bool:
+        """Whether there is a solution under these assumptions."""
+        return bool(self._solver.solve(assumptions=assumed))
+
     def model(self, assumed: list[int]) -> frozenset[int] | None:
         """The variables true in some solution under these assumptions, or None where there is none."""
-        if not self._solver.solve(assumptions=assumed):
+        if not self.can_be(assumed):
             return None
         return frozenset(literal for literal in self._solver.get_model() or () if literal > 0)
 

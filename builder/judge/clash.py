@@ -16,7 +16,7 @@ def contradictions(reach: Reach) -> Iterator[Hole]:
         free = [-one.literal for one in pushes if one.rank > CHANGE]
         for name, demands in _by_attribute(pushes).items():
             assumed = [*reach.proof.recorded, *free, *_unmeetable(reach, name, demands)]
-            if reach.proof.solver.model(assumed) is not None:
+            if reach.proof.solver.can_be(assumed):
                 yield Hole("contradiction", f"{card}, {site}: {name}", witness(reach.proof, assumed))
 
 

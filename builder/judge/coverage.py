@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 
 from builder.judge.frame import Frame
 from builder.judge.judge import Judge, earlier_grade
-from builder.judge.space import Space, Value
+from builder.judge.space import Space
 from builder.judge.truth import Test, Truth, compiled
 from builder.judge.values import values_of
-from builder.model.case import Case, CaseOption
+from builder.model.case import Case, Visit
 from builder.model.condition import Node, Recorded, atoms
-from builder.model.judgement import Covered, VisitJudgement
+from builder.model.judgement import Covered, OptionJudgement, VisitJudgement
+from builder.model.rule import Rule
 from builder.model.tables import Severity
 
 Answers = tuple[str | None, ...]
@@ -20,21 +22,39 @@ Answers = tuple[str | None, ...]
 
 @dataclass(frozen=True)
 class Seen:
-    """One visit with all it takes to judge it again: what is recorded, the grades, what is offered."""
+    """One visit as judged, and all it takes to judge it again by a judge."""
 
-    values: Mapping[str, Value]
-    grades: tuple[Severity | None, Severity | None]
-    offered: tuple[CaseOption, ...]
+    judge: Judge
+    case: Case
+    visit: Visit
+    judged: VisitJudgement
+    earlier: Severity | None
 
-    def frame(self, judge: Judge) -> Frame:
-        """The visit made ready by a judge."""
-        return judge.frame(self.values, *self.grades)
+    @property
+    def options(self) -> tuple[OptionJudgement, ...]:
+        """What is said of each option the author offers."""
+        return (*self.judged.chosen, *self.judged.wrong)
 
-    def answers(self, judge: Judge, frame: Frame) -> Answers:
+    @cached_property
+    def state(self) -> tuple[int, ...]:
+        """The visit's state, with what is derived."""
+        return self._frame(self.judge).state
+
+    def answers(self) -> Answers:
         """How the session ends, how soon, and what is said of each option at worst."""
-        cards = judge.content.cards
-        said = (judge.options.answers(frame, cards[one.card], one.site, one.written) for one in self.offered)
+        session = self.judged.session
+        return (session.answer, session.urgency, *(one.at_worst for one in self.options))
+
+    def answers_of(self, judge: Judge) -> Answers:
+        """The same by another judge."""
+        frame, cards = self._frame(judge), judge.content.cards
+        offered = (*self.visit.chosen, *self.visit.wrong)
+        said = (judge.options.answers(frame, cards[one.card], one.site, one.written) for one in offered)
         return (frame.session.answer, frame.session.urgency, *(worst for _, worst in said))
+
+    def _frame(self, judge: Judge) -> Frame:
+        values = values_of(self.case, self.visit, judge.content.screening)
+        return judge.frame(values, self.visit.severity or self.case.severity, self.earlier)
 
 
 def covered(
@@ -42,19 +62,31 @@ def covered(
 ) -> tuple[Covered, ...]:
     """Every rule, in order, with what some visit of these cases shows of it."""
     visits = [one for case in cases.values() for one in _seen(judge, case, judged[case.id])]
-    frames = [one.frame(judge) for one in visits]
-    answers = [one.answers(judge, frame) for one, frame in zip(visits, frames, strict=True)]
-    states = [list(frame.state) for frame in frames]
+    alone = {name for one in visits for option in one.options for name in _rests_on(option)}
     found = []
     for rule in judge.content.rules.values():
-        test, other = compiled(rule.when, judge.space), judge.without(rule.id)
-        decides = any(
-            test(state) is not Truth.FALSE and one.answers(other, one.frame(other)) != answer
-            for one, state, answer in zip(visits, states, answers, strict=True)
-        )
-        misses = any(is_near_miss(rule.when, test, judge.space, state) for state in states)
+        test = compiled(rule.when, judge.space)
+        decides = rule.id in alone or any(_turns(judge, rule, test, visits))
+        misses = any(is_near_miss(rule.when, test, judge.space, list(one.state)) for one in visits)
         found.append(Covered(rule.id, decides, misses))
     return tuple(found)
+
+
+def _rests_on(option: OptionJudgement) -> set[str]:
+    """What alone an option is answered by: the worst that bears on it wins, and only this is as bad."""
+    worst = {one.id for one in option.rules if one.effect == option.at_worst != "ok"}
+    return worst if len(worst) == 1 else set()
+
+
+def _turns(judge: Judge, rule: Rule, test: Test, visits: Iterable[Seen]) -> Iterator[bool]:
+    """For each visit, whether it ends otherwise without a rule about the session or about consent.
+
+    Such a rule may change everything, so that the visit is judged again where it may fire.
+    """
+    if judge.sessions.knows(rule.id):
+        other = judge.without(rule.id)
+        for one in visits:
+            yield test(list(one.state)) is not Truth.FALSE and one.answers_of(other) != one.answers()
 
 
 def is_near_miss(when: Node, test: Test, space: Space, state: list[int]) -> bool:
@@ -74,8 +106,4 @@ def _one_fact_off(when: Node, space: Space, state: list[int]) -> Iterator[list[i
 
 def _seen(judge: Judge, case: Case, judged: tuple[VisitJudgement, ...]) -> Iterator[Seen]:
     for number, visit in enumerate(case.visits):
-        yield Seen(
-            values_of(case, visit, judge.content.screening),
-            (visit.severity or case.severity, earlier_grade(case, judged[:number])),
-            (*visit.chosen, *visit.wrong),
-        )
+        yield Seen(judge, case, visit, judged[number], earlier_grade(case, judged[:number]))

@@ -20,6 +20,8 @@ class Encoding:
     def __init__(self, content: Content, space: Space, solver: Solver) -> None:
         """Encode facts, phase, session and every rule's condition."""
         self.content, self.space, self.solver = content, space, solver
+        self._literals: dict[Node, int] = {}
+        self._open: dict[tuple[str, tuple[str, ...]], int] = {}
         self.cells = {name: [solver.fresh() for _ in one.cells] for name, one in space.variables.items()}
         for cells in self.cells.values():
             self._exactly_one(cells)
@@ -36,6 +38,11 @@ class Encoding:
 
     def literal(self, node: Node) -> int:
         """A literal that is true exactly where the condition holds."""
+        if node not in self._literals:
+            self._literals[node] = self._literal(node)
+        return self._literals[node]
+
+    def _literal(self, node: Node) -> int:
         if isinstance(node, Not):
             return -self.literal(node.part)
         if isinstance(node, AllOf):
@@ -53,8 +60,15 @@ class Encoding:
         self.solver.add([[-out, *literals], *([out, -one] for one in literals)])
         return out
 
-    def is_open(self, card: Card, site: str) -> int:
-        """True where the card may be used at a site: its cell is OK and no rule answers against it."""
+    def is_open(self, card: Card, *sites: str) -> int:
+        """True where the card may be used at one of these sites."""
+        key = card.id, sites
+        if key not in self._open:
+            self._open[key] = self.any_of([self._is_open(card, site) for site in sites])
+        return self._open[key]
+
+    def _is_open(self, card: Card, site: str) -> int:
+        """True where the card's cell is OK and no rule answers against it."""
         cells = [self.word("phase", row_phase) for row_phase in _ok_phases(card, site)]
         against = [
             self.fires[rule.id]
@@ -128,7 +142,7 @@ def _tests_written(rule: Rule) -> bool:
 
 def addressed(effect: OptionEffect, card: Card, site: str) -> bool:
     """Whether an effect is about this card at this site."""
-    return effect.addresses(card) and (not effect.sites or site in effect.sites)
+    return (not effect.sites or site in effect.sites) and effect.addresses(card)
 
 
 def sites_of(card: Card) -> tuple[str, ...]:

@@ -24,7 +24,7 @@ FREE_OF = {"phase", "signs_behind", "session_urgency"}
 def idle_rules(proof: Encoding, reach: Reach) -> Iterator[Hole]:
     """Rules that can fire, and without which every answer to every client would be the same."""
     for rule in proof.content.rules.values():
-        fires = proof.solver.model([proof.fires[rule.id]]) is not None
+        fires = proof.solver.can_be([proof.fires[rule.id]])
         if fires and not _refers(proof, rule) and not _answers(proof, reach, rule):
             yield Hole("never_decides", rule.id, "Something else says as much wherever it fires.")
 
@@ -38,12 +38,12 @@ def _refers(proof: Encoding, rule: Rule) -> bool:
         for one in proof.content.rules.values()
         if one.session and one.session.urgency in urgent and one.id != rule.id
     ]
-    return proof.solver.model([proof.fires[rule.id], *others]) is not None
+    return proof.solver.can_be([proof.fires[rule.id], *others])
 
 
 def _answers(proof: Encoding, reach: Reach, rule: Rule) -> bool:
     return any(
-        proof.solver.model([own.literal, *reach.here(site), *_without(pushes, own)]) is not None
+        proof.solver.can_be([own.literal, *reach.here(site), *_without(pushes, own)])
         for (_, site), pushes in reach.pushes.items()
         for own in pushes
         if own.rule == rule.id
@@ -70,14 +70,14 @@ class Twins:
 
     def decides(self, fact: str) -> bool:
         """Whether two visits that differ in this fact alone may be answered differently."""
-        return self.solver.model([*self._but(fact), self.differ]) is not None
+        return self.solver.can_be([*self._but(fact), self.differ])
 
     def refers(self, flag: str) -> bool:
         """Whether some visit goes on without this flag and is referred with it."""
         goes_on = self.one.word("session_urgency", "none")
         referred = -self.other.word("session_urgency", "none")
         pair = [self.one.word(flag, "no"), self.other.word(flag, "yes"), goes_on, referred]
-        return self.solver.model([*self._but(flag), *pair]) is not None
+        return self.solver.can_be([*self._but(flag), *pair])
 
     def _but(self, fact: str) -> list[int]:
         # A measure that a table grades by moves the grade as well.

@@ -56,16 +56,37 @@ class Judge:
         return other
 
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:
-        """Every visit of a case, in order; a grade a table gave holds until the next injury."""
+        """Every visit of a case, in order, with all there is to tell of it."""
+        return self.told(case, self.answered(case))
+
+    def answered(self, case: Case) -> tuple[VisitJudgement, ...]:
+        """Every visit of a case, in order: session, phase, severity, and the author's options.
+
+        That is all of it that is checked; the rest is many times the work and is told where it is shown. A
+        grade a table gave holds until the next injury.
+        """
         judged: list[VisitJudgement] = []
         for visit in case.visits:
-            judged.append(self.visit(case, visit, earlier_grade(case, judged)))
+            judged.append(self._answered(case, visit, earlier_grade(case, judged)))
         return tuple(judged)
 
-    def visit(self, case: Case, visit: Visit, earlier: Severity | None) -> VisitJudgement:
-        """One visit: session, phase, severity, the author's options, and every card at its usual dose."""
+    def told(self, case: Case, answered: tuple[VisitJudgement, ...]) -> tuple[VisitJudgement, ...]:
+        """The same visits, with what would change each option, and with every card at its usual dose."""
+        return tuple(self._told(case, number, answered) for number in range(len(answered)))
+
+    def _answered(self, case: Case, visit: Visit, earlier: Severity | None) -> VisitJudgement:
         values = values_of(case, visit, self.content.screening)
-        grades = visit.severity or case.severity, earlier
+        frame = self.frame(values, visit.severity or case.severity, earlier)
+        chosen, wrong = (tuple(self._options(frame, one)) for one in (visit.chosen, visit.wrong))
+        doses, shown = tuple(self._doses(frame, visit.chosen)), frame.shown()
+        return VisitJudgement(
+            visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, {}, doses
+        )
+
+    def _told(self, case: Case, number: int, answered: tuple[VisitJudgement, ...]) -> VisitJudgement:
+        visit, judged = case.visits[number], answered[number]
+        values = values_of(case, visit, self.content.screening)
+        grades = visit.severity or case.severity, earlier_grade(case, answered[:number])
         frame = self.frame(values, *grades)
         trial = Trial(
             self.options,
@@ -73,17 +94,14 @@ class Judge:
             lambda state, opened: self.frame_of(state, *grades, opened=opened),
             self.derived_from,
         )
-        chosen = tuple(self._option(frame, trial, one) for one in visit.chosen)
-        wrong = tuple(self._option(frame, trial, one) for one in visit.wrong)
         cards = {
             card.id: self.options.judge(frame, card, site_of(card.usual.get("site")), _usual(card.usual))
             for card in self.content.cards.values()
         }
-        doses = tuple(self._doses(frame, visit.chosen))
-        shown = frame.shown()
-        return VisitJudgement(
-            visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, cards, doses
+        chosen, wrong = (
+            tuple(_with_changes(trial, one) for one in options) for options in (judged.chosen, judged.wrong)
         )
+        return replace(judged, chosen=chosen, wrong=wrong, cards=cards)
 
     def frame(
         self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None
@@ -142,11 +160,9 @@ class Judge:
         aims = self.content.phases.aims
         return tuple(dict.fromkeys(aims[phase] for phase in phases))  # type: ignore[index]
 
-    def _option(self, frame: Frame, trial: Trial, option: CaseOption) -> OptionJudgement:
-        card = self.content.cards[option.card]
-        judged = self.options.judge(frame, card, option.site, option.written)
-        told, more = would_change(trial, judged)
-        return replace(judged, would_change=told, more_would=more)
+    def _options(self, frame: Frame, options: Iterable[CaseOption]) -> Iterator[OptionJudgement]:
+        for one in options:
+            yield self.options.judge(frame, self.content.cards[one.card], one.site, one.written)
 
     def _doses(self, frame: Frame, chosen: tuple[CaseOption, ...]) -> Iterator[DoseJudgement]:
         for index, option in enumerate(chosen):
@@ -174,6 +190,11 @@ def earlier_grade(case: Case, judged: Sequence[VisitJudgement]) -> Severity | No
         if following < len(case.visits) and _hurt_again(case.visits[following], case.visits[number]):
             grade = None
     return grade
+
+
+def _with_changes(trial: Trial, judged: OptionJudgement) -> OptionJudgement:
+    told, more = would_change(trial, judged)
+    return replace(judged, would_change=told, more_would=more)
 
 
 def _usual(usual: Mapping[str, Value]) -> dict[str, Value]:

@@ -39,10 +39,10 @@ def open_client(
     """A client with these facts for whom no cell and no rule answers against a card somewhere, in words."""
     with Solver() as solver:
         proof = Encoding(content, space, solver)
-        here = proof.any_of([proof.is_open(content.cards[card], site) for site in sites])
+        here = proof.is_open(content.cards[card], *sites)
         known = [proof.cells[name][_cell(space, name, value)] for name, value in given.items()]
         assumed = [*proof.recorded, *known, here]
-        return None if solver.model(assumed) is None else witness(proof, assumed)
+        return witness(proof, assumed) if solver.can_be(assumed) else None
 
 
 def _cell(space: Space, name: str, value: Value) -> int:
@@ -63,7 +63,7 @@ def flag_table(content: Content, space: Space) -> dict[str, dict[str, bool]]:
 
 
 def _stopped(proof: Encoding, rule: str, card: Card) -> bool:
-    return proof.solver.model(_left_open(proof, rule, card)) is None
+    return not proof.solver.can_be(_left_open(proof, rule, card))
 
 
 def _left_open(proof: Encoding, rule: str, card: Card) -> list[int]:
@@ -71,12 +71,12 @@ def _left_open(proof: Encoding, rule: str, card: Card) -> list[int]:
 
 
 def _open_anywhere(proof: Encoding, card: Card) -> int:
-    return proof.any_of([proof.is_open(card, site) for site in sites_of(card)])
+    return proof.is_open(card, *sites_of(card))
 
 
 def _never_fired(proof: Encoding) -> Iterator[Hole]:
     for rule, fires in proof.fires.items():
-        if proof.solver.model([fires]) is None:
+        if not proof.solver.can_be([fires]):
             yield Hole("never_fires", rule, "No client that can be recorded meets its condition.")
 
 
@@ -86,14 +86,14 @@ def _open_flags(proof: Encoding) -> Iterator[Hole]:
         if rule.session and rule.session.urgency in STOPPING:
             for card in hands_on:
                 assumed = _left_open(proof, rule.id, card)
-                if proof.solver.model(assumed) is not None:
+                if proof.solver.can_be(assumed):
                     yield Hole("flag_leaves_open", f"{rule.id}: {card.id}", witness(proof, assumed))
 
 
 def _open_without_consent(proof: Encoding) -> Iterator[Hole]:
     for card in (one for one in proof.content.cards.values() if one.hands_on):
         assumed = [*proof.recorded, proof.word("consent", "no"), _open_anywhere(proof, card)]
-        if proof.solver.model(assumed) is not None:
+        if proof.solver.can_be(assumed):
             yield Hole("consent_leaves_open", card.id, witness(proof, assumed))
 
 
@@ -102,7 +102,7 @@ def _dead_ends(proof: Encoding) -> Iterator[Hole]:
     for aim, situation in _situations(proof):
         serving = [card for card in proof.content.cards.values() if aim in card.serves]
         assumed = [*proof.recorded, consent, situation, *(-_open_anywhere(proof, card) for card in serving)]
-        if proof.solver.model(assumed) is not None:
+        if proof.solver.can_be(assumed):
             yield Hole("dead_end", aim, witness(proof, assumed))
 
 

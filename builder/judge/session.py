@@ -29,6 +29,10 @@ class SessionJudge:
         other.rules = [one for one in self.rules if one[0].id != rule]
         return other
 
+    def knows(self, rule: str) -> bool:
+        """Whether a rule bears on the session."""
+        return any(one.id == rule for one, _ in (*self.consents, *self.rules))
+
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""
         truths = [(rule, test(state)) for rule, test in self.rules]

@@ -98,14 +98,16 @@ class Space:
             if one.fact.excludes
         }
         self._unknown = tuple(_unknown(name, one) for name, one in self.variables.items())
+        self._masks: dict[Among | Within, int] = {}
         self._spots: dict[tuple[str, Value], Spots] = {}
 
     def mask(self, atom: Among | Within) -> int:
         """The mask of the cells in which an atom holds."""
-        variable = self.variables[atom.name]
-        return sum(
-            1 << index for index, cell in enumerate(variable.cells) if holds(atom, cell.value, variable.fact)
-        )
+        if atom not in self._masks:
+            variable = self.variables[atom.name]
+            held = (holds(atom, cell.value, variable.fact) for cell in variable.cells)
+            self._masks[atom] = sum(1 << index for index, here in enumerate(held) if here)
+        return self._masks[atom]
 
     def unknown(self) -> list[int]:
         """The state in which nothing is recorded, one mask a variable."""

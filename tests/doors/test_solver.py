@@ -16,6 +16,8 @@ def test_assumptions_hold_for_one_question_only() -> None:
         solver.add([[1, 2]])
         assert solver.model([-1, -2]) is None
         assert solver.model([-1]) == frozenset({2})
+        assert not solver.can_be([-1, -2])
+        assert solver.can_be([-1])
 
 
 def test_clauses_may_follow_a_question() -> None:

@@ -3,12 +3,16 @@
 from typing import Any
 
 import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
 
 from builder.judge.coverage import covered, is_near_miss
 from builder.judge.judge import Judge
 from builder.judge.truth import compiled
+from builder.model.card import ANSWERS
 from builder.model.condition import parse
 from builder.model.judgement import Covered
+from tests.judge.laws import LENGTH, shipped_world
 from tests.judge.small import RULES, case, content, rule
 
 FEVER = {"screen": {"set": "short", "all_no_except": {"fever": "yes"}}}
@@ -119,3 +123,24 @@ def test_options_without_a_rule_leave_the_others() -> None:
     fewer = options.without("numb")
     assert "numb" in options.effects
     assert list(fewer.effects) == [name for name in options.effects if name != "numb"]
+
+
+def test_the_rules_an_option_rests_on_are_told_by_its_reasons() -> None:
+    """Whatever is recorded, an answer without a rule is the worst that the other reasons say."""
+    made = shipped_world()
+    options = made.judge.options
+    fewer = {name: options.without(name) for name in options.effects}
+
+    @settings(max_examples=60, deadline=None, suppress_health_check=list(HealthCheck))
+    @given(st.binary(min_size=LENGTH, max_size=LENGTH))
+    def run(drawn: bytes) -> None:
+        client = made.client(drawn)
+        frame = made.frame(client)
+        for card in made.content.cards.values():
+            here = frame, card, client.site, made.written(card, client)
+            judged = options.judge(*here)
+            for name in {one.id for one in judged.rules} & fewer.keys():
+                others = [ANSWERS.index(one.effect) for one in judged.rules if one.id != name]
+                assert fewer[name].answers(*here)[1] == ANSWERS[max(others, default=0)]
+
+    run()

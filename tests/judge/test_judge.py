@@ -182,3 +182,20 @@ def test_where_it_is_not_known_who_it_is_it_is_asked() -> None:
     """An unknown region may be the one on which it must be asked."""
     judge = with_fever(asked_where={"region": "thigh"})
     assert judge.frame({"consent": "yes", "cool_head": "no"}, "mild", None).session.answer == "ask_first"
+
+
+def test_what_is_only_told_is_no_part_of_the_answer() -> None:
+    """Answered first, told later: neither what would change an option nor the other cards change anything."""
+    judge = Judge(content())
+    one = case({"wrong": [{"card": "stroke", "site": "on"}]}, {"id": "b", "since_injury": "6 days"})
+    answered = judge.answered(one)
+    told = judge.told(one, answered)
+    assert told == judge.case(one)
+    for before, after in zip(answered, told, strict=True):
+        assert before.cards == {}
+        assert after.cards.keys() == judge.content.cards.keys()
+        assert replace(after, cards={}, chosen=before.chosen, wrong=before.wrong) == before
+        for short, whole in zip((*before.chosen, *before.wrong), (*after.chosen, *after.wrong), strict=True):
+            assert not short.would_change
+            assert replace(whole, would_change=(), more_would=False) == short
+    assert any(option.would_change for visit in told for option in (*visit.chosen, *visit.wrong))

@@ -135,3 +135,12 @@ def test_a_session_without_a_rule_leaves_the_others() -> None:
     assert (with_it.answer, without.answer) == ("refer", "ask_first")
     (nothing, _) = judge.sessions.without("fever").without("no_consent").judge(state)
     assert nothing.answer == "go_on"
+
+
+def test_the_rules_about_the_session_are_known() -> None:
+    """Those that refer and those that wait for a consent; not those about options alone."""
+    sessions = Judge(content()).sessions
+    known = {one["id"]: sessions.knows(one["id"]) for one in RULES}
+    assert known["fever"]
+    assert known["no_consent"]
+    assert not known["numb"]
