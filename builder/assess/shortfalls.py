@@ -9,10 +9,41 @@ from builder.assess.versions import Version
 from builder.diagnostic import Diagnostic
 from builder.model.course import CourseTest
 from builder.model.judgement import VisitJudgement
+from builder.model.kind import Kind, kind
 from builder.model.library import Course
 from builder.place import Place, Places, Step
 
 FILE = "course.yml"
+_TEST = """
+tests:
+  - id: final
+    title: Final test
+    cases: [%s]
+    plan:
+      - {objective: choose, topic: %s, count: %s}
+    seed: little
+    pass_mark: 75 %%
+practice:
+  - {id: first, title: First cases, cases: [%s]}
+"""
+KINDS: tuple[Kind, ...] = (
+    kind(
+        "plan_not_met",
+        "A test that cannot ask what its plan promises would be easier than its plan says.",
+        FILE,
+        bad=_TEST % ("thigh", "option", 9, "fence, fair"),
+        good=_TEST % ("thigh", "option", 1, "fence, fair"),
+    ),
+    kind(
+        "pool_is_narrow",
+        "Two visits of one case in one test can tell each other's answers: what was done shows in "
+        "what follows.",
+        FILE,
+        bad=_TEST % ("fair", "phase", 2, "fence"),
+        good=_TEST % ("fair", "phase", 1, "fence"),
+        level="advice",
+    ),
+)
 
 
 def shortfalls(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[Diagnostic]:

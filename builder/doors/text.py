@@ -38,7 +38,7 @@ class Decoded:
 def decode(data: bytes, file: str) -> Decoded:
     """The text of `data`, with a Diagnostic for each thing in it that is no text."""
     if len(data) > LIMIT:
-        return _refused(file, "file_too_large", f"This file is larger than {LIMIT:,} bytes.", "Split it.")
+        return _refused(file, "file_unreadable", f"This file is larger than {LIMIT:,} bytes.", "Split it.")
     if data.startswith(_WIDE_MARKS) or data[:64].count(0) * 4 > len(data[:64]):
         return _refused(
             file, "not_utf8", "This is not UTF-8 text: it looks like UTF-16, or like no text.", _SAVE

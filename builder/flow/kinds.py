@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from builder.assess.shortfalls import KINDS as OF_TESTS
 from builder.check.registry import CHECKS, kind_of
 from builder.model.kind import Kind
+from builder.read.kinds import READ_KINDS
 
 KINDS: dict[str, Kind] = {
-    one.name: one for one in map(kind_of, (check for check in CHECKS if hasattr(check, "WHY")))
+    one.name: one for one in sorted((*READ_KINDS, *OF_TESTS, *map(kind_of, CHECKS)), key=lambda one: one.name)
 }

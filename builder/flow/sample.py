@@ -12,15 +12,17 @@ from builder.model.kind import Example
 from builder.place import Path as Steps
 
 SAMPLE = Path(__file__).parent / "sample"
-WORDS = "content/words.yml"
+FROM_SHIPPED = ("references.yml", "words.yml", "wording.yml")
 _SHARED = ("content/", "site_config.yml")
+_WHOLE = re.compile(r"^format:", re.MULTILINE)
 _KEY = re.compile(r"[^\s#:-][^:\n]*:")
 
 
 def lay_over(example: Example, root: Path) -> Path:
     """Write the sample with the example in it below `root`: `course/`, `content/` and `site_config.yml`."""
     shutil.copytree(SAMPLE, root, dirs_exist_ok=True)
-    shutil.copyfile(shipped("content") / "words.yml", root / WORDS)
+    for name in FROM_SHIPPED:
+        shutil.copyfile(shipped("content") / name, root / "content" / name)
     for one in (example, *example.more):
         path = root / (one.file if one.file.startswith(_SHARED) else f"course/{one.file}")
         if not one.text:
@@ -34,7 +36,7 @@ def lay_over(example: Example, root: Path) -> Path:
 
 
 def _laid(whole: str, one: Example) -> str:
-    if not whole or not one.file.endswith(".yml") or one.written.startswith("format:"):
+    if not whole or not one.file.endswith(".yml") or _WHOLE.search(one.written):
         return one.written
     return merged(whole, one.written, one.at)
 

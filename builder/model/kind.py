@@ -37,3 +37,9 @@ class Kind:
     why: str
     bad: Example
     good: Example
+
+
+def kind(name: str, why: str, where: str, bad: str, good: str, level: Level = "error") -> Kind:
+    """A kind whose two examples are the same lines of one file; `where` is the file, a space, the block."""
+    file, _, at = where.partition(" ")
+    return Kind(name, level, why, Example(file, bad, at), Example(file, good, at))

@@ -129,7 +129,7 @@ def _refused(misfit: Misfit, subject: str) -> Words:
 
 def _unfit(misfit: Misfit, subject: str) -> Words:
     return Words(
-        "value_unfit", f"{subject} cannot be {quoted(misfit.value)}.", "Compare it with a file that works."
+        "value_refused", f"{subject} cannot be {quoted(misfit.value)}.", "Compare it with a file that works."
     )
 
 

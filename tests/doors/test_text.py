@@ -69,7 +69,7 @@ def test_a_file_of_rubbish_is_not_read_on() -> None:
 def test_the_bound_on_size_is_exact() -> None:
     """A file of the largest size is read; one byte more is refused."""
     assert told(b"a" * LIMIT) == []
-    assert told(b"a" * (LIMIT + 1)) == [("file_too_large", 1, 1)]
+    assert told(b"a" * (LIMIT + 1)) == [("file_unreadable", 1, 1)]
 
 
 @given(st.binary(max_size=300))

@@ -50,7 +50,7 @@ def test_a_list_may_be_too_long() -> None:
 def test_a_sort_nobody_met_is_still_said_plainly() -> None:
     """A validator's new word for something is never shown."""
     words = words_for(Misfit(("a",), "brand_new", "x", "Input should be brand new"), "a")
-    assert words == ("value_unfit", "`a` cannot be `x`.", "Compare it with a file that works.")
+    assert words == ("value_refused", "`a` cannot be `x`.", "Compare it with a file that works.")
 
 
 WRONG = st.sampled_from(

@@ -20,6 +20,7 @@ BAD = Example(
     wrong:
       - {card: glide}
       - {card: glide, because: It is too early.}
+      - {card: cold_pack, written: {minutes: 40, barrier: no}}
     """,
     at="visits/0",
 )
@@ -31,6 +32,7 @@ GOOD = Example(
     wrong:
       - {card: glide}
       - {card: glide, site: adjacent, because: It is too early.}
+      - {card: cold_pack, written: {minutes: 40, barrier: no}}
     """,
     at="visits/0",
 )

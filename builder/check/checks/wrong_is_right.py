@@ -18,6 +18,7 @@ BAD = Example(
     """
     wrong:
       - {card: protect_and_position}
+      - {card: cold_pack, written: {minutes: 40, barrier: no}}
     """,
     at="visits/0",
 )
@@ -26,6 +27,7 @@ GOOD = Example(
     """
     wrong:
       - {card: glide}
+      - {card: cold_pack, written: {minutes: 40, barrier: no}}
     """,
     at="visits/0",
 )
