@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import shutil
 from pathlib import Path
 
 import pytest
@@ -13,15 +12,18 @@ from builder.assess import papers
 from builder.assess.papers import papers_and_keys
 from builder.assess.question import Judged, Question
 from builder.check.leaks import find_leaks
-from builder.disk import shipped
 from builder.flow import build as building
-from builder.flow.opened import Opened, open_course
+from builder.flow.opened import Opened
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
 from builder.render.student import student_site
 from tests.assess.sample import SECRET, judged
 from tests.check.leak.site import CASES, COURSE
+from tests.demo.built import COURSE as DEMONSTRATION
+from tests.demo.built import demo
+from tests.demo.built import opened as opened_demonstration
+from tests.demo.small import made_small, small
 from tests.planted import (
     PLANTS,
     Plant,
@@ -41,7 +43,13 @@ SEARCHED = [pytest.param(plant, id=plant.name) for plant in PLANTS if plant.sear
 @pytest.fixture(scope="module")
 def opened() -> Opened:
     """The shipped course, read, judged and checked."""
-    return open_course(shipped("demo_course"))
+    return opened_demonstration()
+
+
+@pytest.fixture(scope="module")
+def smaller(opened: Opened) -> Opened:
+    """The shipped course with fewer cases: enough to plant a leak in."""
+    return made_small(opened)
 
 
 def made(turn: Turn) -> tuple[PublishedTest, KeyRing]:
@@ -95,34 +103,34 @@ def test_not_one_byte_of_the_site_depends_on_a_key(opened: Opened, tmp_path: Pat
 
 
 @pytest.mark.parametrize("plant", BY_NAME)
-def test_a_planted_leak_makes_the_worlds_differ(plant: Plant, opened: Opened, tmp_path: Path) -> None:
+def test_a_planted_leak_makes_the_worlds_differ(plant: Plant, smaller: Opened, tmp_path: Path) -> None:
     """Each kind of leak, planted on purpose, changes some published byte; so the test above can fail."""
-    files, _ = site_of(opened, tmp_path / "one", as_judged, plant)
-    others, _ = site_of(opened, tmp_path / "other", turned, plant)
+    files, _ = site_of(smaller, tmp_path / "one", as_judged, plant)
+    others, _ = site_of(smaller, tmp_path / "other", turned, plant)
     assert differing(files, others)
 
 
 @pytest.mark.parametrize("plant", SEARCHED)
-def test_a_planted_leak_is_found_in_a_single_site(plant: Plant, opened: Opened, tmp_path: Path) -> None:
+def test_a_planted_leak_is_found_in_a_single_site(plant: Plant, smaller: Opened, tmp_path: Path) -> None:
     """What can be seen without a second world is also found by the search that every build runs."""
-    files, rings = site_of(opened, tmp_path / "one", as_judged, plant)
-    assert find_leaks(files, rings, plant.course(course_of(opened)))
+    files, rings = site_of(smaller, tmp_path / "one", as_judged, plant)
+    assert find_leaks(files, rings, plant.course(course_of(smaller)))
 
 
-def built(opened: Opened, folder: Path, out: Path, turn: Turn) -> Path:
-    """Run the whole build in a world."""
-    with pytest.MonkeyPatch.context() as patch:
-        turn_judgements(patch, course_of(opened), turn)
-        building.build(opened, folder, out)
-    return out
+def test_it_is_the_planting_that_makes_the_difference(smaller: Opened, tmp_path: Path) -> None:
+    """The course that leaks are planted in differs in nothing and holds no leak as long as none is."""
+    files, rings = site_of(smaller, tmp_path / "one", as_judged)
+    others, _ = site_of(smaller, tmp_path / "other", turned)
+    assert differing(files, others) == []
+    assert find_leaks(files, rings, course_of(smaller)) == []
 
 
 def test_the_whole_build_publishes_the_same_bytes(opened: Opened, tmp_path: Path) -> None:
     """`build` itself, both sites and all: `publish/` is the same, `private/` is not."""
-    folder = tmp_path / "course"
-    shutil.copytree(shipped("demo_course"), folder)
-    one = built(opened, folder, tmp_path / "one", as_judged)
-    other = built(opened, folder, tmp_path / "other", turned)
+    one, other = demo()[0], tmp_path / "other"
+    with pytest.MonkeyPatch.context() as patch:
+        turn_judgements(patch, course_of(opened), turned)
+        building.build(opened, DEMONSTRATION, other)
     assert differing(files_in(one / "publish"), files_in(other / "publish")) == []
     assert any(
         name.startswith("keys/") for name in differing(files_in(one / "private"), files_in(other / "private"))
@@ -132,17 +140,14 @@ def test_the_whole_build_publishes_the_same_bytes(opened: Opened, tmp_path: Path
 
 @pytest.mark.parametrize("plant", SEARCHED[:3])
 def test_the_build_refuses_to_publish_a_leak(
-    plant: Plant, opened: Opened, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    plant: Plant, smaller: Opened, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """With key material in its site a build ends with every place named, and publishes nothing."""
-    folder = tmp_path / "course"
-    shutil.copytree(shipped("demo_course"), folder)
-    rings = [
-        ring for _, ring in papers_and_keys(course_of(opened), opened.judged, building.read_secret(folder))
-    ]
+    secret = building.read_secret(small())
+    rings = [ring for _, ring in papers_and_keys(course_of(smaller), smaller.judged, secret)]
     monkeypatch.setattr(building, "student_site", lambda *given: plant.plan(student_site(*given), rings))
     with pytest.raises(building.KeyInPublished) as caught:
-        building.build(opened, folder, tmp_path / "out")
+        building.build(smaller, small(), tmp_path / "out")
     assert caught.value.leaks
     assert not (tmp_path / "out" / "publish").exists()
 

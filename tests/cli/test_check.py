@@ -1,23 +1,22 @@
 """`caseloom check` on a good and on a broken course."""
 
 import json
-import shutil
 from pathlib import Path
 
 from tests.cli.run import run, status
-from tests.demo.built import COURSE
+from tests.demo.small import small, small_course
 
 
 def test_a_sound_course_is_status_zero() -> None:
-    """The demonstration has nothing that must be fixed."""
-    done = run("check", COURSE)
+    """A course with advice alone has nothing that must be fixed."""
+    done = run("check", small())
     assert status(done) == 0
     assert "no errors" in done.output
 
 
 def test_a_misspelt_key_is_status_one_with_its_line(tmp_path: Path) -> None:
     """File, line, the marked place and the nearest name are printed; the data says the same."""
-    copy = shutil.copytree(COURSE, tmp_path / "a course é")
+    copy = small_course(tmp_path / "a course é")
     case = copy / "cases" / "stilt_ankle.yml"
     case.write_text(case.read_text(encoding="utf-8").replace("mechanism:", "mechanizm:", 1), encoding="utf-8")
     done = run("check", copy)

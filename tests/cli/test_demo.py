@@ -1,12 +1,11 @@
 """`caseloom demo` as anyone can start it."""
 
-from pathlib import Path
+from tests.cli.run import status
+from tests.demo.built import OUT, demo_run
 
-from tests.cli.run import run, status
 
-
-def test_the_demonstration_runs_into_the_folder_named(tmp_path: Path) -> None:
+def test_the_demonstration_runs_into_the_folder_named() -> None:
     """It ends by saying what to open, and answers 0."""
-    done = run("demo", "--out", tmp_path / "here")
+    _, done = demo_run()
     assert status(done) == 0
-    assert f"{tmp_path / 'here' / 'publish' / 'index.html'}" in done.output
+    assert f"{OUT / 'publish' / 'index.html'}" in done.output

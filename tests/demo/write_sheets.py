@@ -19,8 +19,7 @@ ANSWERS = COURSE / "classes" / CLASS / "answers"
 
 
 def sheets(browser: Browser, out: Path) -> dict[str, bytes]:
-    """Every sheet by file name, made by answering the course as built into `out`."""
-    build(open_course(COURSE), COURSE, out)
+    """Every sheet by file name, made by answering the course that was built into `out`."""
     (ring,) = key_rings(out / "private")
     made = {one.code: sit(browser, out / "publish", ring, one, CLASS) for one in SITTINGS}
     return {f"{code}.json": text.encode() for code, text in made.items()}
@@ -29,6 +28,7 @@ def sheets(browser: Browser, out: Path) -> dict[str, bytes]:
 def main() -> None:
     """Replace the sheets that the demonstration ships."""
     with tempfile.TemporaryDirectory() as folder, chromium() as browser:
+        build(open_course(COURSE), COURSE, Path(folder))
         made = sheets(browser, Path(folder))
     shutil.rmtree(ANSWERS, ignore_errors=True)
     ANSWERS.mkdir(parents=True)

@@ -1,6 +1,5 @@
 """Building: two outputs under different parents, the same bytes twice, and nothing that gives a key away."""
 
-import shutil
 from pathlib import Path
 
 import pytest
@@ -12,6 +11,7 @@ from builder.flow.build import KeyInPublished, build, read_secret
 from builder.flow.opened import open_course
 from builder.place import Place
 from tests.demo.built import COURSE, built_again, demo, opened
+from tests.demo.small import small_course
 
 
 def files(folder: Path) -> dict[str, bytes]:
@@ -48,7 +48,7 @@ def test_the_same_course_gives_the_same_bytes() -> None:
 
 def test_a_course_with_errors_is_not_built(tmp_path: Path) -> None:
     """The site that is there stays as it was."""
-    copy = shutil.copytree(COURSE, tmp_path / "course")
+    copy = small_course(tmp_path / "course")
     case = copy / "cases" / "unicycle_thigh.yml"
     case.write_text(
         case.read_text(encoding="utf-8").replace("phase: acute", "phase: late_repair"), encoding="utf-8"

@@ -1,18 +1,18 @@
 """Opening a course: read, judged and checked in one go."""
 
-import shutil
 from pathlib import Path
 
 import pytest
 
 from builder.fault import Fault
 from builder.flow.opened import explain_case, open_course
-from tests.demo.built import COURSE, opened
+from tests.demo.built import opened
+from tests.demo.small import small_course
 
 
 def damaged(tmp_path: Path, file: str, old: str, new: str) -> Path:
-    """A copy of the demonstration with one place changed."""
-    copy = shutil.copytree(COURSE, tmp_path / "course")
+    """A copy of the small course with one place changed."""
+    copy = small_course(tmp_path / "course")
     text = (copy / file).read_text(encoding="utf-8")
     assert old in text
     (copy / file).write_text(text.replace(old, new, 1), encoding="utf-8")
