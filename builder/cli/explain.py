@@ -1,8 +1,9 @@
-"""`caseloom explain`: what the rules make of a case, and why; what is left to review."""
+"""`caseloom explain`: what the rules make of a case, and why; what is left to review; what a check means."""
 
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import click
 
@@ -12,27 +13,39 @@ from builder.cli.options import json_option, say, say_json
 @click.command("explain")
 @click.argument("folder", metavar="COURSE", type=click.Path(path_type=Path, file_okay=False))
 @click.argument("case")
+@click.argument("name", required=False)
 @click.option(
     "--out",
     type=click.Path(path_type=Path, dir_okay=False),
     help="With `reviews`: write a sheet to sign here.",
 )
 @json_option
-def command(folder: Path, case: str, out: Path | None, *, as_json: bool) -> int:
+def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_json: bool) -> int:
     """Print the judgement of CASE in COURSE: phase, severity, session, and every option as written.
 
-    With `reviews` in place of a case: every rule and card, as a clinician goes through them.
+    With `reviews` in place of a case: every rule and card, as a clinician goes through them. With `check`
+    and a name: what that check says and why, with an example that it finds and one that it does not.
     """
+    from builder.fault import Fault
+    from builder.flow.explain_check import explain_check
     from builder.flow.opened import explain_case, open_course
     from builder.flow.reviews import review_list, write_review_sheet
 
+    if name is not None and case != "check":
+        raise Fault(f"`{name}` belongs to nothing here.", "Write one case, or `check` and the name of one.")
+    if case == "check":
+        _print(*explain_check(name), as_json=as_json)
+        return 0
     opened = open_course(folder)
     if case == "reviews" and out is not None:
         say([write_review_sheet(opened, out)])
         return 0
-    lines, data = review_list(opened) if case == "reviews" else explain_case(opened, case)
+    _print(*(review_list(opened) if case == "reviews" else explain_case(opened, case)), as_json=as_json)
+    return 0
+
+
+def _print(lines: list[str], data: dict[str, Any], *, as_json: bool) -> None:
     if as_json:
         say_json(data)
     else:
         say(lines)
-    return 0

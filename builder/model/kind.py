@@ -30,13 +30,17 @@ class Example:
 
 @dataclass(frozen=True)
 class Kind:
-    """One kind of fault; `why` is for an instructor, in one or two plain sentences."""
+    """One kind of fault; `why` is for an instructor, in one or two plain sentences.
+
+    `says` is the rule in a line; empty where what is printed of the bad example says it best.
+    """
 
     name: str
     level: Level
     why: str
     bad: Example
     good: Example
+    says: str = ""
 
 
 def kind(name: str, why: str, where: str, bad: str, good: str, level: Level = "error") -> Kind:

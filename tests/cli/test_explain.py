@@ -4,12 +4,12 @@ import json
 from pathlib import Path
 
 from tests.cli.run import run, status
-from tests.demo.built import COURSE
+from tests.demo.small import small
 
 
 def test_a_case_is_told_visit_by_visit() -> None:
     """Phase, severity, session and every option, with the rules behind them."""
-    done = run("explain", COURSE, "unicycle_thigh")
+    done = run("explain", small(), "unicycle_thigh")
     assert status(done) == 0
     assert done.output.count("  Phase ") == 4
     assert "would change it:" in done.output
@@ -17,7 +17,7 @@ def test_a_case_is_told_visit_by_visit() -> None:
 
 def test_the_data_has_its_fixed_shape() -> None:
     """The shape is `caseloom/explain/1`, with every card of the library under each visit."""
-    data = json.loads(run("explain", COURSE, "clown_shin", "--json").output)
+    data = json.loads(run("explain", small(), "clown_shin", "--json").output)
     (visit, *_) = data["visits"]
     assert data["format"] == "caseloom/explain/1"
     assert visit["session"]["answer"] == "refer"
@@ -26,8 +26,18 @@ def test_the_data_has_its_fixed_shape() -> None:
 
 def test_what_is_to_be_reviewed_is_listed(tmp_path: Path) -> None:
     """As text, as data, and as a sheet where a file is named."""
-    assert "not yet reviewed" in run("explain", COURSE, "reviews").output
-    assert json.loads(run("explain", COURSE, "reviews", "--json").output)["remaining"] > 0
-    done = run("explain", COURSE, "reviews", "--out", tmp_path / "sheet.html")
+    assert "not yet reviewed" in run("explain", small(), "reviews").output
+    assert json.loads(run("explain", small(), "reviews", "--json").output)["remaining"] > 0
+    done = run("explain", small(), "reviews", "--out", tmp_path / "sheet.html")
     assert status(done) == 0
     assert (tmp_path / "sheet.html").is_file()
+
+
+def test_a_check_is_told_with_both_examples() -> None:
+    """What it says, why, and what it finds; as data too."""
+    done = run("explain", small(), "check", "declared_phase")
+    assert status(done) == 0
+    assert "Why: Whoever writes a case" in done.output
+    assert done.output.index("phase: remodelling") < done.output.index("phase: late_repair")
+    data = json.loads(run("explain", small(), "check", "yaml_tab", "--json").output)
+    assert (data["format"], data["level"]) == ("caseloom/explain/1", "error")
