@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 
 Step = str | int
 Path = tuple[Step, ...]
+Span = tuple[int, int, int, int]
 
 
 @dataclass(frozen=True, order=True)
@@ -20,13 +22,44 @@ class Place:
     end_column: int = 1
 
 
+@dataclass
+class Rows:
+    """Every value and key of one file in its order: the row of what holds it, its step or name, and its span.
+
+    A value without a span holds others and is none itself. Paths are only made when somebody asks.
+    """
+
+    values: list[tuple[int, Step, Span | None]] = field(default_factory=list)
+    keys: list[tuple[int, str, Span]] = field(default_factory=list)
+
+    def by_path(self) -> dict[Path, Span]:
+        """The span of each value, by its path; of two in one place the later one."""
+        spans = zip(self._paths, self.values, strict=True)
+        return {path: span for path, (_, _, span) in spans if span is not None}
+
+    def keys_by_path(self) -> dict[Path, Span]:
+        """The span of each key, by the path of its value."""
+        return {(*self._paths[row], name): span for row, name, span in self.keys}
+
+    @cached_property
+    def _paths(self) -> list[Path]:
+        found: list[Path] = []
+        for row, step, _ in self.values:
+            found.append((*found[row], step) if found else ())
+        return found
+
+
 class Spans(Mapping[Path, Place]):
     """Places by path, each made only when asked for: a course has a hundred thousand and shows a few."""
 
-    def __init__(self, file: str, spans: dict[Path, tuple[int, int, int, int]]) -> None:
-        """Keep 0-based spans: line, column, end line, end column."""
+    def __init__(self, file: str, made: Callable[[], dict[Path, Span]]) -> None:
+        """Keep how to make the 0-based spans: line, column, end line, end column."""
         self._file = file
-        self._spans = spans
+        self._made = made
+
+    @cached_property
+    def _spans(self) -> dict[Path, Span]:
+        return self._made()
 
     def __getitem__(self, path: Path) -> Place:
         line, column, end_line, end_column = self._spans[path]

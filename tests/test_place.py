@@ -4,7 +4,7 @@ from dataclasses import FrozenInstanceError
 
 import pytest
 
-from builder.place import Place, Places
+from builder.place import Place, Places, Rows, Spans
 
 WHOLE = Place("case.yml", 1, 1, 9, 1)
 VISITS = Place("case.yml", 3, 1, 8, 1)
@@ -68,3 +68,23 @@ def test_places_follow_the_file_and_never_change() -> None:
     assert sorted([other, second, first]) == [first, second, other]
     with pytest.raises(FrozenInstanceError):
         first.line = 3  # type: ignore[misc]
+
+
+def test_rows_become_paths_only_when_asked() -> None:
+    """Each row is a step below the row that holds it; what has no span holds others and is no value."""
+    rows = Rows()
+    spans = Spans("case.yml", rows.by_path)
+    keys = Spans("case.yml", rows.keys_by_path)
+    rows.values += [(-1, "", (0, 0, 3, 0)), (0, "visits", (1, 2, 3, 0)), (1, 0, (1, 4, 1, 9))]
+    rows.values += [(0, "", None), (3, 0, (2, 1, 2, 2))]
+    rows.keys += [(0, "visits", (1, 0, 1, 1))]
+    assert list(spans) == [(), ("visits",), ("visits", 0), ("", 0)]
+    assert spans["visits", 0] == Place("case.yml", 2, 5, 2, 10)
+    assert ("",) not in spans
+    assert dict(keys) == {("visits",): Place("case.yml", 2, 1, 2, 2)}
+
+
+def test_of_two_values_in_one_place_the_later_one_counts() -> None:
+    """As of two that are written under one key."""
+    rows = Rows([(-1, "", (0, 0, 2, 0)), (0, "a", (0, 3, 0, 4)), (0, "a", (1, 3, 1, 4))])
+    assert Spans("case.yml", rows.by_path)["a",].line == 2

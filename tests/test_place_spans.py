@@ -4,7 +4,7 @@ import pytest
 
 from builder.place import Place, Places, Spans
 
-SPANS = Spans("a.yml", {(): (0, 0, 2, 4), ("b",): (1, 2, 1, 5)})
+SPANS = Spans("a.yml", lambda: {(): (0, 0, 2, 4), ("b",): (1, 2, 1, 5)})
 
 
 def test_spans_count_from_one_when_asked_for() -> None:

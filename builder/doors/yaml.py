@@ -23,12 +23,11 @@ from builder.diagnostic import Diagnostic
 from builder.doors.scalar import meaning
 from builder.doors.text import decode, is_odd
 from builder.doors.yaml_fault import fault, syntax
-from builder.place import Path, Place, Places, Spans
+from builder.place import Place, Places, Rows, Span, Spans
 
 DEPTH = 40
 NODES = 50_000
 
-Span = tuple[int, int, int, int]
 Box = dict[str, object] | list[object] | None
 
 
@@ -43,11 +42,8 @@ class Mark(Protocol):
 class Source(Protocol):
     """What is used of a YAML parser: one event after another."""
 
-    def check_event(self) -> bool:
-        """Whether an event is left."""
-
     def get_event(self) -> Event | None:
-        """The next event."""
+        """The next event; None where none is left."""
 
     def dispose(self) -> None:
         """Let go of everything."""
@@ -75,7 +71,8 @@ def read_yaml(data: bytes, file: str, loader: Loader = LOADERS[0]) -> Parsed:
         return Parsed(None, Places(Place(file), lines=decoded.lines), decoded.found, whole=False)
     growth = _Growth(file, decoded.text)
     growth.feed(loader)
-    places = Places(Place(file), Spans(file, growth.values), Spans(file, growth.keys), decoded.lines)
+    rows = growth.rows
+    places = Places(Place(file), Spans(file, rows.by_path), Spans(file, rows.keys_by_path), decoded.lines)
     return Parsed(growth.root, places, (*decoded.found, *growth.found), whole=not growth.stopped)
 
 
@@ -84,15 +81,14 @@ class _Growth:
 
     def __init__(self, file: str, text: str) -> None:
         self.root: object = None
-        self.values: dict[Path, Span] = {}
-        self.keys: dict[Path, Span] = {}
+        self.rows = Rows()
         self.found: list[Diagnostic] = []
         self.stopped = False
         self._file, self._text = file, text
         self._box: Box = None
-        self._path: Path = ()
+        self._row = -1
         self._key: str | None = None
-        self._above: list[tuple[Box, Path, str | None]] = []
+        self._above: list[tuple[Box, int, str | None]] = []
         self._last: Span = (0, 0, 0, 0)
         self._nodes = self._documents = 0
 
@@ -101,9 +97,8 @@ class _Growth:
         takers = self._takers()
         source = loader(self._text)
         try:
-            while not self.stopped and source.check_event():
-                event = source.get_event()
-                if event is not None and (take := takers.get(type(event))) is not None:
+            while not self.stopped and (event := source.get_event()) is not None:
+                if (take := takers.get(type(event))) is not None:
                     take(event)
         except yaml.MarkedYAMLError as error:
             self._syntax(error.problem or "", error.context or "", error.problem_mark, error.context_mark)
@@ -138,7 +133,7 @@ class _Growth:
         letter = self._text[mark.index : mark.index + 1] if mark else ""
         meant = syntax(problem, context, letter)
         if meant.check == "yaml_start" and not letter and self._box is not None:  # the text ends in a bracket
-            self._stop("yaml_open_bracket", _first_of(self.values[self._path]))
+            self._stop("yaml_open_bracket", _first_of(self.rows.values[self._row][2] or self._last))
             return
         at = (opening if meant.at_opening else mark) or mark
         self._stop(meant.check, _first_of((at.line, at.column, 0, 0) if at else self._last))
@@ -152,44 +147,42 @@ class _Growth:
             self._say("yaml_alias" if isinstance(event, AliasEvent) else "yaml_anchor", span)
         return span
 
-    def _put(self, value: object, span: Span) -> Path:
-        box = self._box
+    def _put(self, value: object, span: Span) -> None:
+        box, step = self._box, self._key
         if isinstance(box, dict):
-            key = self._key or ""
-            path: Path = (*self._path, key)
-            box[key] = value
+            self.rows.values.append((self._row, step or "", span))
+            box[step or ""] = value
             self._key = None
         elif box is None:
-            path, self.root = (), value
+            self.rows.values.append((-1, "", span))
+            self.root = value
         else:
-            path = (*self._path, len(box))
+            self.rows.values.append((self._row, len(box), span))
             box.append(value)
-        self.values[path] = span
-        return path
 
     def _is_key(self) -> bool:
         return self._key is None and isinstance(self._box, dict)
 
     def _scalar(self, event: ScalarEvent) -> None:
-        span = self._node(event)
+        span, value, style = self._node(event), event.value, event.style
         if event.tag:
             self._say("yaml_tag", span)
-        if event.style == '"' and is_odd(event.value):
+        if style == '"' and is_odd(value):
             self._say("yaml_odd_escape", span)
-        if self._is_key():
-            self._name(event.value, span, plain=not event.style)
+        if self._key is None and isinstance(self._box, dict):
+            self._name(self._box, value, span, plain=not style)
         else:
-            self._put(event.value if event.style else meaning(event.value), span)
+            self._put(value if style else meaning(value), span)
 
-    def _name(self, key: str, span: Span, *, plain: bool) -> None:
-        path = (*self._path, key)
+    def _name(self, box: dict[str, object], key: str, span: Span, *, plain: bool) -> None:
         if plain and key == "<<":
             self._say("yaml_merge", span)
         elif plain and not isinstance(meaning(key), str):
             self._say("yaml_key_not_text", span)
-        elif path in self.keys:
-            self._say("yaml_key_twice", span, self.keys[path], key)
-        self.keys[path] = span
+        elif key in box:
+            before = (at for row, name, at in reversed(self.rows.keys) if (row, name) == (self._row, key))
+            self._say("yaml_key_twice", span, next(before), key)
+        self.rows.keys.append((self._row, key, span))
         self._key = key
 
     def _open(self, event: CollectionStartEvent) -> None:
@@ -199,13 +192,12 @@ class _Growth:
         box: Box = {} if isinstance(event, MappingStartEvent) else []
         if self._is_key():  # a block where a key belongs: read on beside the data
             self._say("yaml_key_not_text", span)
-            path: Path = (*self._path, "")
-            self._above.append((self._box, self._path, ""))
+            self._above.append((self._box, self._row, ""))
+            self.rows.values.append((self._row, "", None))
         else:
-            above = (self._box, self._path)
-            path = self._put(box, span)
-            self._above.append((*above, None))
-        self._box, self._path, self._key = box, path, None
+            self._above.append((self._box, self._row, None))
+            self._put(box, span)
+        self._box, self._row, self._key = box, len(self.rows.values) - 1, None
         if len(self._above) > DEPTH:
             self._stop("yaml_too_deep", span)
 
@@ -213,9 +205,10 @@ class _Growth:
         bracket = _span(event)
         if bracket[:2] != bracket[2:]:  # else there is no bracket: a block ends with its last value
             self._last = bracket
-        if (span := self.values.get(self._path)) is not None:
-            self.values[self._path] = (*span[:2], *self._last[2:])
-        self._box, self._path, self._key = self._above.pop()
+        row, step, span = self.rows.values[self._row]
+        if span is not None:
+            self.rows.values[self._row] = (row, step, (*span[:2], *self._last[2:]))
+        self._box, self._row, self._key = self._above.pop()
 
     def _alias(self, event: AliasEvent) -> None:
         span = self._node(event)

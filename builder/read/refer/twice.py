@@ -39,7 +39,9 @@ def ids_twice(shelf: Shelf) -> Iterator[Diagnostic]:
             yield from _again((written, path, value) for path, value in select(written.value, pattern))
     for model in dict.fromkeys(entry.model for entry in shelf.entries):
         yield from _again(
-            (written, ("id",), written.id) for written in shelf.of(model) if ("id",) in written.places.values
+            (written, ("id",), written.id)
+            for written in shelf.of(model)
+            if isinstance(written.value, dict) and "id" in written.value
         )
 
 
