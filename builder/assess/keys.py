@@ -58,6 +58,7 @@ def _answer(test: CourseTest, slot: Slot, laid: Laid, judged: Judged) -> KeyAnsw
         case=laid.shown.case,
         visit=laid.shown.visit,
         reasons={name: reason_of(said) for name, said in zip(laid.ids, judged.said, strict=True)},
+        reviewed=all(said.ground.reviewed for said in judged.said),
     )
 
 

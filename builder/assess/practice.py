@@ -14,6 +14,7 @@ from builder.model.case import Case
 from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
 from builder.model.practice import Feedback, PracticeCase, PracticeQuestion, PracticeVisit
+from builder.model.rested import phase_reviewed
 
 OPEN_TO_ALL = b"practice hides nothing"
 
@@ -48,14 +49,18 @@ def _visit(
     questions = _one_dose_an_option(questions)
     laid = laid_out([one.shown for one in questions], Opaque(OPEN_TO_ALL, case.id))
     first = judged.session.first_action
+    asked = tuple(_question(one, laying) for one, laying in zip(questions, laid, strict=True))
+    timeline = timeline_of(course.content, case, number, judged)
+    dated = timeline is None or phase_reviewed(course.content, judged)
     return PracticeVisit(
         id=visit.id,
         scene=scene_of(course.content, case, visit, alone=False),
-        questions=tuple(_question(one, laying) for one, laying in zip(questions, laid, strict=True)),
-        timeline=timeline_of(course.content, case, number, judged),
+        questions=asked,
+        timeline=timeline,
         first_action_do=first.do if first else (),
         first_action_avoid=first.avoid if first else (),
         next=visit.next or "",
+        reviewed=dated and all(one.reviewed for one in asked),
     )
 
 

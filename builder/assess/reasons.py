@@ -9,6 +9,7 @@ from builder.assess.wording import citations, say
 from builder.model.card import ANSWERS
 from builder.model.judgement import Asked, Fired, OptionJudgement, VisitJudgement
 from builder.model.library import Course
+from builder.model.rested import deciding, option_reviewed
 
 MOST_REASONS = 2
 
@@ -16,29 +17,31 @@ MOST_REASONS = 2
 def said_of_option(course: Course, judged: OptionJudgement, visit: VisitJudgement) -> Said:
     """One option as written, on its visit."""
     content = course.content
-    deciding = [one for one in judged.rules if one.effect == judged.at_worst]
+    decided = deciding(judged)
     refers = judged.right and visit.aims == ("refer",) and "urgency" in judged.written
     safe_in_vain = judged.at_worst == "ok" and not judged.serves_aim
     return Said(
         mark="refer" if refers else "wrong" if safe_in_vain else judged.at_worst,
         word=say(content, "word_refer") if refers else _word(course, judged),
-        reason=" ".join(_reasons(course, judged, visit, deciding)),
-        ground=ground_of(course, deciding, judged.rules),
+        reason=" ".join(_reasons(course, judged, visit, decided)),
+        ground=ground_of(course, decided, judged.rules, reviewed=option_reviewed(content, visit, judged)),
         would_change=_would_change(course, judged),
     )
 
 
-def ground_of(course: Course, deciding: Sequence[Fired], bearing: Iterable[Fired]) -> Ground:
-    """On what an answer rests that these rules decide, among all those that bear on it."""
-    sources = citations(course.content, (source for one in deciding for source in one.source))
-    words = dict.fromkeys(say(course.content, f"strength_{one.strength}") for one in deciding)
+def ground_of(
+    course: Course, decided: Sequence[Fired], bearing: Iterable[Fired], *, reviewed: bool
+) -> Ground:
+    """On what an answer rests that is decided by these rules, among all those that bear on it."""
+    sources = citations(course.content, (source for one in decided for source in one.source))
+    words = dict.fromkeys(say(course.content, f"strength_{one.strength}") for one in decided)
     strengths = [word for word in words if word not in sources.lower()]
     sides = dict.fromkeys(side for one in bearing if (side := _both_sides(course, one)))
     return Ground(
-        rests_on=rests_on(course, [sources, *strengths], reviewed=_reviewed(deciding)),
+        rests_on=rests_on(course, [sources, *strengths], reviewed=reviewed),
         contested=" ".join(sides),
-        rules=tuple(dict.fromkeys(one.id for one in deciding)),
-        reviewed=_reviewed(deciding),
+        rules=tuple(dict.fromkeys(one.id for one in decided)),
+        reviewed=reviewed,
     )
 
 
@@ -67,10 +70,10 @@ def _word(course: Course, judged: OptionJudgement) -> str:
 
 
 def _reasons(
-    course: Course, judged: OptionJudgement, visit: VisitJudgement, deciding: Sequence[Fired]
+    course: Course, judged: OptionJudgement, visit: VisitJudgement, decided: Sequence[Fired]
 ) -> Iterable[str]:
     content = course.content
-    yield whys(deciding) or say(content, "nothing_against")
+    yield whys(decided) or say(content, "nothing_against")
     if judged.change and judged.at_worst == "change":
         yield say(content, "needed", change=judged.change)
     if judged.answer != judged.at_worst and (questions := unknown(course, judged.ask)):
@@ -97,7 +100,3 @@ def _both_sides(course: Course, fired: Fired) -> str:
     position = course.file.positions.get(point.point)
     own = f" {say(course.content, 'position', position=position)}" if position else ""
     return say(course.content, "contested", taught=point.taught, other=point.other) + own
-
-
-def _reviewed(deciding: Sequence[Fired]) -> bool:
-    return bool(deciding) and all(one.reviewed for one in deciding)

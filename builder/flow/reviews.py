@@ -9,7 +9,8 @@ from builder.disk import write_text
 from builder.fault import Fault
 from builder.flow.opened import Opened
 from builder.render.maker import maker
-from builder.render.review_list import as_sheet, in_text, listed, remaining
+from builder.render.review_list import in_text, listed, remaining
+from builder.render.review_sheet import as_sheet
 
 
 def review_list(opened: Opened) -> tuple[list[str], dict[str, Any]]:

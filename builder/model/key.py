@@ -9,7 +9,10 @@ from builder.model.noun import Noun, Share
 
 
 class KeyAnswer(Noun):
-    """What is right for one question; `reasons` gives each option's answer, reason and rules."""
+    """What is right for one question; `reasons` gives each option's answer, reason and rules.
+
+    `reviewed`: a clinician has looked at all that it rests on.
+    """
 
     question: str
     kind: Literal["one", "many"]
@@ -22,6 +25,7 @@ class KeyAnswer(Noun):
     case: str
     visit: str
     reasons: dict[str, str]
+    reviewed: bool = False
 
 
 class Key(Noun):

@@ -54,7 +54,10 @@ class Timeline(Noun):
 
 
 class PracticeVisit(Noun):
-    """One visit as it unfolds; the timeline is shown only after the phase is decided."""
+    """One visit as it unfolds; the timeline is shown only after the phase is decided.
+
+    `reviewed`: a clinician has looked at all that its questions and its timeline rest on.
+    """
 
     id: str
     scene: Scene
@@ -63,6 +66,7 @@ class PracticeVisit(Noun):
     first_action_do: tuple[str, ...] = ()
     first_action_avoid: tuple[str, ...] = ()
     next: str = ""
+    reviewed: bool = False
 
 
 class PracticeCase(Noun):

@@ -12,7 +12,8 @@ from builder.model.course import BoardRules, CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content, Course
 from builder.model.question import AuthorQuestion
-from builder.model.review import ReviewBook, signed_card, signed_rule
+from builder.model.review import ReviewBook
+from builder.model.reviewable import signed_content
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
@@ -48,10 +49,8 @@ def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str])
     files = (one for one in shelf.of(Rule) if one.file not in faulty and not one.file.startswith("content/"))
     own = frozenset(one.id for one in files)
     cards, boards = _sound(shelf, Card, faulty), _sound(shelf, BoardRules, faulty)
-    if (book := shelf.noun(ReviewBook)) is not None:
-        rules = {name: signed_rule(rule, book) for name, rule in rules.items()}
-        cards = {name: signed_card(card, book) for name, card in cards.items()}
-    return Content(facts, screening, phases, severity, references, cards, rules, boards, words, own)
+    content = Content(facts, screening, phases, severity, references, cards, rules, boards, words, own)
+    return signed_content(content, shelf.noun(ReviewBook))
 
 
 def _sound(shelf: Shelf, model: type[K], faulty: frozenset[str]) -> dict[str, K]:

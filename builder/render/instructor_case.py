@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from builder.model.case import Case
-from builder.model.judgement import Fired, VisitJudgement
+from builder.model.judgement import VisitJudgement
+from builder.model.rested import visit_reviewed
 from builder.model.site import SitePage
 from builder.render.address import of_case, of_version, way
 from builder.render.instructor_address import of_station
@@ -22,7 +23,7 @@ def case_page(made: Maker, case: Case, judged: tuple[VisitJudgement, ...]) -> Si
         case.title,
         "instructor_case",
         kind="key",
-        reviewed=all(fired.reviewed for one in judged for fired in _fired(one)),
+        reviewed=all(visit_reviewed(made.course.content, one) for one in judged),
         case=case,
         who=client_line(made, case),
         used=used_in(made, at, case.id),
@@ -51,8 +52,3 @@ def used_in(made: Maker, at: str, case: str) -> list[Linked]:
         if one.case == case
     ]
     return [*practice, *tests, *stations]
-
-
-def _fired(judged: VisitJudgement) -> list[Fired]:
-    options = (*judged.chosen, *judged.wrong)
-    return [*judged.session.rules, *(fired for one in options for fired in one.rules)]

@@ -63,6 +63,7 @@ def _pages(made: Maker, paper: Paper, ring: KeyRing) -> list[SitePage]:
         "pass_mark": percent(ring.pass_mark),
         "questions": questions,
         "must": sum(one.must_pass for one in questions),
+        "reviewed": all(one.reviewed for one in key.answers),
     }
     sheet = of_table(paper.test, paper.version)
     named = {"test": paper.title, "letter": paper.version}

@@ -66,6 +66,7 @@ class ReasonRow:
 
     text: str
     sources: tuple[Linked, ...]
+    reviewed: bool
 
 
 def cited(made: Maker, at: str, sources: Iterable[str]) -> tuple[Linked, ...]:
@@ -101,9 +102,9 @@ def _title(made: Maker, fired: Fired) -> str:
     return made.say("i_baseline") if fired.id.startswith("baseline.") else fired.title
 
 
-def reason_rows(made: Maker, at: str, reasons: Iterable[Reason]) -> list[ReasonRow]:
-    """The steps that led to a phase or a severity."""
-    return [ReasonRow(one.text, cited(made, at, one.source)) for one in reasons]
+def reason_rows(made: Maker, at: str, reasons: Iterable[Reason], *, reviewed: bool) -> list[ReasonRow]:
+    """The steps that led to a phase or a severity; whether a clinician has looked at what they rest on."""
+    return [ReasonRow(one.text, cited(made, at, one.source), reviewed) for one in reasons]
 
 
 def option_row(

@@ -25,7 +25,10 @@ def sources_page(made: Maker) -> SitePage:
         for name, one in known
     ]
     title, taught = made.say("i_sources"), _taught(made)
-    return made.page(SOURCES, title, "instructor_sources", kind="sources", rows=rows, taught=taught)
+    reviewed = all(one.reviewed for one in content.severity.background.values())
+    return made.page(
+        SOURCES, title, "instructor_sources", kind="sources", reviewed=reviewed, rows=rows, taught=taught
+    )
 
 
 def _taught(made: Maker) -> list[dict[str, object]]:

@@ -8,6 +8,7 @@ from builder.model.card import Contested
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
+from builder.model.reviewable import reviewable, unsigned
 from builder.model.site import SitePage
 from builder.render import address
 from builder.render.instructor_address import (
@@ -27,7 +28,7 @@ from builder.render.maker import Maker, all_reviewed
 
 def start_page(made: Maker, tests: Iterable[tuple[PublishedTest, KeyRing]]) -> SitePage:
     """The way to everything, with editions and counts."""
-    course, content = made.course, made.course.content
+    course = made.course
     return made.page(
         address.START,
         made.say("start"),
@@ -43,8 +44,7 @@ def start_page(made: Maker, tests: Iterable[tuple[PublishedTest, KeyRing]]) -> S
         ],
         answering=[(made.say("i_coverage"), made.say("i_coverage_note"), COVERAGE)],
         reference=_reference(made),
-        rules=(sum(not one.reviewed for one in content.rules.values()), len(content.rules)),
-        cards=(sum(not one.reviewed for one in content.cards.values()), len(content.cards)),
+        unsigned=_unsigned(made),
         contested=len(_points(course)),
         undecided=[
             point.replace("_", " ") for point in _points(course) if point not in course.file.positions
@@ -79,6 +79,13 @@ def _reference(made: Maker) -> list[tuple[str, str, str]]:
         (say("i_sources"), say("i_sources_note"), SOURCES),
         (say("flags"), say("flags_note"), address.FLAGS),
     ]
+
+
+def _unsigned(made: Maker) -> list[str]:
+    """How much of each part of the content no clinician has reviewed, in words."""
+    parts = reviewable(made.course.content)
+    counted = unsigned(made.course.content).items()
+    return [made.say(f"i_{part}_open", n=count, of=len(parts[part])) for part, count in counted]
 
 
 def _points(course: Course) -> list[str]:

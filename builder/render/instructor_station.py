@@ -7,7 +7,7 @@ from builder.model.site import SitePage
 from builder.model.station import Station
 from builder.render.instructor_address import of_handouts, of_sheet, of_station, of_visit
 from builder.render.instructor_found import client_line, found, screened, when_line
-from builder.render.maker import Maker
+from builder.render.maker import Maker, all_reviewed
 
 
 def station_pages(made: Maker, station: Station) -> list[SitePage]:
@@ -20,7 +20,7 @@ def station_pages(made: Maker, station: Station) -> list[SitePage]:
         "sheet": of_sheet(station.id),
         "handouts": of_handouts(station.id),
     }
-    values |= _visit(made, station)
+    values |= {"reviewed": all_reviewed(made.course), **_visit(made, station)}
     given, marked = (made.say(f"i_{name}_of", station=station.title) for name in ("handouts", "sheet"))
     return [
         made.page(of_station(station.id), station.title, "instructor_station", kind="station", **values),

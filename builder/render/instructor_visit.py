@@ -10,10 +10,10 @@ from builder.model.case import Case, CaseOption, Visit
 from builder.model.judgement import (
     DoseJudgement,
     OptionJudgement,
-    PhaseJudgement,
     SessionJudgement,
     VisitJudgement,
 )
+from builder.model.rested import phase_reviewed, severity_reviewed
 from builder.model.span import exact_span
 from builder.render.draw.pattern import swatch
 from builder.render.instructor_found import consented, found, screened, when_line
@@ -41,9 +41,11 @@ def visit_key(made: Maker, at: str, case: Case, visit: Visit, judged: VisitJudge
         "when": when_line(made, visit),
         "story": visit.story or "",
         "found": [*found(made, case, visit), *consented(made, visit), *screened(made, visit)],
-        "phase": _phase(made, at, visit, judged.phase),
+        "phase": _phase(made, at, visit, judged),
         "grades": [content.severity.words[one] for one in judged.severity.possible],
-        "graded": reason_rows(made, at, judged.severity.reasons),
+        "graded": reason_rows(
+            made, at, judged.severity.reasons, reviewed=severity_reviewed(content, judged.severity)
+        ),
         "session": _session(made, at, judged.session),
         "aims": [content.phases.aim_words.get(one, one) for one in judged.aims],
         "chosen": _options(made, at, visit.chosen, judged.chosen, judged),
@@ -54,19 +56,20 @@ def visit_key(made: Maker, at: str, case: Case, visit: Visit, judged: VisitJudge
     }
 
 
-def _phase(made: Maker, at: str, visit: Visit, phase: PhaseJudgement) -> dict[str, object]:
-    words = made.course.content.phases.phase_words
+def _phase(made: Maker, at: str, visit: Visit, judged: VisitJudgement) -> dict[str, object]:
+    phase, content = judged.phase, made.course.content
+    words = content.phases.phase_words
     later = ""
     if phase.next_phase and phase.next_in_hours is not None:
         later = made.say(
             "i_next_phase",
             phase=words[phase.next_phase],
-            span=exact_span(made.course.content.words, phase.next_in_hours),
+            span=exact_span(content.words, phase.next_in_hours),
         )
     return {
         "shown": [(words[one], markup(swatch(one, f"{visit.id}-phase"))) for one in phase.possible],
         "declared": "" if phase.possible == (visit.phase,) else words[visit.phase],
-        "reasons": reason_rows(made, at, phase.reasons),
+        "reasons": reason_rows(made, at, phase.reasons, reviewed=phase_reviewed(content, judged)),
         "next": later,
     }
 

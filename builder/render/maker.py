@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from builder.doors.page import Fill, filler, markup
 from builder.model.library import Course
 from builder.model.paper import BoardCell
+from builder.model.reviewable import unsigned
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
 from builder.render.assets import LOOK, assets, frame
@@ -61,9 +62,8 @@ def maker(course: Course) -> Maker:
 
 
 def all_reviewed(course: Course) -> bool:
-    """Whether a clinician has reviewed every card and rule that the course rests on."""
-    cards, rules = course.content.cards.values(), course.content.rules.values()
-    return all(card.reviewed for card in cards) and all(rule.reviewed for rule in rules)
+    """Whether a clinician has reviewed all of the content that the course rests on."""
+    return not unsigned(course.content)
 
 
 def site_plan(

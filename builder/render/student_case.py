@@ -23,7 +23,7 @@ def case_page(made: Maker, case: PracticeCase) -> SitePage:
         kind="case",
         where=made.say("visit_of", n=1, of=len(case.visits)),
         scripts=("assets/practice.js",),
-        reviewed=all(asked.reviewed for visit in case.visits for asked in visit.questions),
+        reviewed=all(visit.reviewed for visit in case.visits),
         case=case,
         timed={visit.id: _timed(visit) for visit in case.visits},
         when={visit.id: _when(case, visit) for visit in case.visits},

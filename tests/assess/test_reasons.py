@@ -1,5 +1,6 @@
 """What is said of an option."""
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
@@ -9,6 +10,7 @@ from builder.assess.reasons import said_of_option
 from builder.model.card import Contested
 from builder.model.judgement import Asked, OptionJudgement, VisitJudgement, WouldChange
 from tests.assess.sample import case, course, fired, judged_option, judged_visit
+from tests.model.signed import signed_but
 
 POINT = Contested(point="cold", taught="It heals.", other="It eases.")
 
@@ -28,9 +30,13 @@ def test_an_ok_option_says_why_and_on_what_it_rests() -> None:
 
 def test_a_reviewed_rule_does_not_say_otherwise() -> None:
     """Once every deciding rule is reviewed, the line ends with its strength."""
-    told = said(judged_option("cold", rules=(fired("r", "ok", reviewed=True),)))
+    judged = judged_option("cold", rules=(fired("r", "ok", reviewed=True),))
+    whole = course([case("alpha")])
+    signed = replace(whole, content=signed_but(whole.content))
+    told = said_of_option(signed, judged, judged_visit("v1"))
     assert told.ground.rests_on == "Ryan JB et al, 1991 · single study"
     assert told.ground.reviewed
+    assert not said(judged).ground.reviewed
 
 
 def test_a_strength_that_the_source_says_is_not_said_twice() -> None:

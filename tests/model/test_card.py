@@ -5,7 +5,7 @@ from itertools import product
 import pytest
 from pydantic import ValidationError
 
-from builder.model.card import PHASES, SITES, Card, Phase, Site, site_of
+from builder.model.card import PHASES, SITES, Card, Phase, Site, groups_of, site_of
 from tests.judge.small import CARDS, card
 
 STROKE = Card.model_validate(CARDS[1])
@@ -66,3 +66,19 @@ def test_a_row_is_sourced_and_plain(row: dict[str, object]) -> None:
     """A cell is ok, not yet or barred, for known phases and sites, with a source and its strength."""
     with pytest.raises(ValidationError):
         Card.model_validate(card("x", "technique", ["ease"], [row]))
+
+
+@pytest.mark.parametrize(
+    ("name", "groups"),
+    [
+        ("cold", {"cold", "techniques", "all"}),
+        ("stroke", {"hands_on", "techniques", "all"}),
+        ("refer", set()),
+        ("ask", set()),
+        ("protect", {"all"}),
+    ],
+)
+def test_the_groups_by_which_rules_address_a_card(name: str, groups: set[str]) -> None:
+    """Its own, those of its kind, and `all`, which leaves out what only asks or refers."""
+    written = next(one for one in CARDS if one["id"] == name)
+    assert groups_of(Card.model_validate(written)) == groups

@@ -5,8 +5,9 @@ from typing import Any
 import pytest
 from pydantic import ValidationError
 
+from builder.model.card import Card
 from builder.model.rule import URGENCIES, OptionEffect, Rule
-from tests.judge.small import RULES, rule
+from tests.judge.small import CARDS, RULES, rule
 
 BARS = {"groups": ["hands_on"], "answer": "barred"}
 
@@ -17,6 +18,23 @@ def test_a_rule_reads_back_as_itself(written: dict[str, Any]) -> None:
     made = Rule.model_validate(written)
     assert Rule.model_validate(made.model_dump()) == made
     assert Rule.model_validate_json(made.model_dump_json()) == made
+
+
+@pytest.mark.parametrize(
+    ("effect", "name", "about"),
+    [
+        (BARS, "stroke", True),
+        (BARS, "cold", False),
+        ({"cards": ["cold"], "answer": "barred"}, "cold", True),
+        ({"cards": ["cold"], "answer": "barred"}, "stroke", False),
+    ],
+)
+def test_an_effect_is_about_the_cards_and_groups_it_names(
+    effect: dict[str, Any], name: str, *, about: bool
+) -> None:
+    """By id or by group, whatever the site."""
+    written = next(one for one in CARDS if one["id"] == name)
+    assert OptionEffect.model_validate(effect).addresses(Card.model_validate(written)) is about
 
 
 @pytest.mark.parametrize(

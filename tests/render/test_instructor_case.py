@@ -2,11 +2,15 @@
 
 from dataclasses import replace
 
-from builder.model.judgement import Fired, VisitJudgement
+import pytest
+
+from builder.judge.judge import Judge
 from builder.render.instructor_case import case_page, used_in
 from builder.render.maker import maker
+from tests.demo.built import opened
+from tests.model.signed import signed_but
 from tests.render.sample_instructor import private_page
-from tests.render.sample_judged import case, judged, judged_course
+from tests.render.sample_judged import judged_course
 from tests.render.sample_site import one, parsed, said
 
 LANDING = private_page("cases/landing.md")
@@ -45,23 +49,13 @@ def test_visits_stand_in_order() -> None:
     assert said(LANDING.select(".visit .kicker")[0]) == "visit 1 of 2 · 30 hours after the injury"
 
 
-def all_reviewed(visit: VisitJudgement) -> VisitJudgement:
-    """The visit with every rule that bears on it reviewed."""
-    options = tuple(replace(one, rules=as_reviewed(one.rules)) for one in visit.chosen)
-    return replace(
-        visit, chosen=options, session=replace(visit.session, rules=as_reviewed(visit.session.rules))
-    )
-
-
-def as_reviewed(rules: tuple[Fired, ...]) -> tuple[Fired, ...]:
-    """The same rules after a clinician has looked at them."""
-    return tuple(replace(one, reviewed=True) for one in rules)
-
-
-def test_the_last_line_goes_when_all_is_reviewed() -> None:
-    """One unreviewed rule is enough for the page to say so."""
-    landing = case("landing")
-    alone = landing.model_copy(update={"visits": landing.visits[1:]})
-    visit = judged()["landing"][1]
-    pages = [case_page(maker(judged_course()), alone, (one,)) for one in (visit, all_reviewed(visit))]
-    assert [len(parsed(page.body).select(".unreviewed")) for page in pages] == [1, 0]
+@pytest.mark.parametrize(("left_out", "lines"), [((), 0), (("phases/all",), 1)])
+def test_the_last_line_goes_when_all_is_reviewed(left_out: tuple[str, ...], lines: int) -> None:
+    """Whatever a visit rests on, and one part that is not signed is enough for the page to say so."""
+    course = opened().course
+    assert course is not None
+    signed = replace(course, content=signed_but(course.content, *left_out))
+    shown = signed.cases["unicycle_thigh"]
+    page = case_page(maker(signed), shown, Judge(signed.content).case(shown))
+    assert len(parsed(page.body).select(".unreviewed")) == lines
+    assert ("not yet reviewed" in page.body) == bool(lines)

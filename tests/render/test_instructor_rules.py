@@ -83,7 +83,8 @@ def test_a_review_is_told_with_its_name() -> None:
     seen = Reviewed(who="A. Reader", licence="MD 17", date="2026-11-01")
     tree = page_with(flag("calf_pain", "Sore calf", "days").model_copy(update={"reviewed": seen}))
     assert "Reviewed by A. Reader, MD 17, 2026-11-01" in said(tree)
-    assert "Rules: 1. Not yet reviewed by a clinician: 0." in said(tree)
+    assert "Rules: 1." in said(tree)
+    assert "Not yet reviewed" not in said(tree)
     assert not tree.select(".unreviewed")
 
 

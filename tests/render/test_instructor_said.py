@@ -66,8 +66,9 @@ def test_an_unknown_source_keeps_its_name() -> None:
 
 def test_reasons_keep_their_sources() -> None:
     """Each step of a judgement stands with what it rests on."""
-    (row,) = reason_rows(MADE, AT, (Reason("Acute.", (), ("common_practice",)),))
+    (row,) = reason_rows(MADE, AT, (Reason("Acute.", (), ("common_practice",)),), reviewed=False)
     assert (row.text, [one.text for one in row.sources]) == ("Acute.", ["Common practice, no source"])
+    assert not row.reviewed
 
 
 def test_an_option_keeps_both_answers() -> None:

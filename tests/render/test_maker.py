@@ -1,11 +1,15 @@
 """The maker binds templates, words and links, and every site wears the same frame."""
 
+from dataclasses import replace
+
+import pytest
+
+from builder.model.reviewable import reviewable
 from builder.model.site import SiteSection
 from builder.render.maker import all_reviewed, maker, site_plan
+from tests.model.signed import signed_but
 from tests.render.sample_cases import practice_case
-from tests.render.samples import content, course
-
-REVIEWED = {"who": "A. Clinician", "licence": "PT 1", "date": "2026-01-01"}
+from tests.render.samples import course
 
 
 def test_a_page_says_that_nobody_reviewed_it() -> None:
@@ -26,25 +30,13 @@ def test_a_page_knows_its_place() -> None:
     assert made.links("cards/x.md")("index.md") == "../index.html"
 
 
-def test_a_course_is_reviewed_when_all_of_it_is() -> None:
-    """One card or rule that nobody looked at is enough to say so."""
-    whole = content()
-    looked = {"cards": whole.cards, "rules": whole.rules}
-    for name, nouns in looked.items():
-        assert nouns, name
-    cards = {
-        key: card.model_validate(card.model_dump() | {"reviewed": REVIEWED})
-        for key, card in whole.cards.items()
-    }
-    rules = {
-        key: rule.model_validate(rule.model_dump() | {"reviewed": REVIEWED})
-        for key, rule in whole.rules.items()
-    }
+@pytest.mark.parametrize("part", ["rules", "cards", "phases", "background"])
+def test_a_course_is_reviewed_when_all_of_it_is(part: str) -> None:
+    """One card, rule, list or the phases that nobody looked at is enough to say so."""
     sample = course()
-    object.__setattr__(sample.content, "cards", cards)
-    assert not all_reviewed(sample)
-    object.__setattr__(sample.content, "rules", rules)
-    assert all_reviewed(sample)
+    name = next(iter(reviewable(sample.content)[part]))
+    assert not all_reviewed(replace(sample, content=signed_but(sample.content, f"{part}/{name}")))
+    assert all_reviewed(replace(sample, content=signed_but(sample.content)))
 
 
 def test_a_plan_carries_caution_and_contact() -> None:

@@ -1,9 +1,13 @@
-"""The list for review: rules and cards in words, signed or not."""
+"""The list for review: every part of the content in words, signed or not."""
+
+from dataclasses import replace
 
 from builder.model.card import Reviewed
 from builder.render.maker import Maker, maker
-from builder.render.review_list import as_sheet, in_text, listed, remaining
+from builder.render.review_list import in_text, listed, remaining, standing
 from tests.demo.built import opened
+
+BY = Reviewed(who="Some Clinician", licence="L-1", date="2026-11-01")
 
 
 def demonstration() -> Maker:
@@ -13,24 +17,41 @@ def demonstration() -> Maker:
     return maker(course)
 
 
-def test_a_card_says_every_cell_and_a_rule_when_it_fires() -> None:
-    """In words, each with what it rests on."""
+def test_the_most_urgent_comes_first() -> None:
+    """Emergencies, milder stops, rules about options, techniques, actions, then phases and tables."""
     made = demonstration()
-    entries = {(one.part, one.id): one for one in listed(made)}
+    entries = listed(made)
     content = made.course.content
-    knead = entries["cards", "knead"].said
-    assert sum(label == made.say("reasons") for label, _ in knead) == len(content.cards["knead"].baseline)
-    labels = [label for label, _ in entries["rules", "no_consent"].said]
-    assert labels[0] == made.say("i_when")
-    assert {made.say("review_fires_yes"), made.say("review_fires_no")} <= set(labels)
+    assert list(dict.fromkeys(one.part for one in entries)) == [
+        "rules",
+        "cards",
+        "phases",
+        "severity",
+        "background",
+    ]
+    sessions = [content.rules[one.id].session for one in entries if one.part == "rules"]
+    urgencies = list(dict.fromkeys(one.urgency if one else None for one in sessions))
+    assert urgencies == ["emergency", "same_day", "days", None]
+    kinds = [content.cards[one.id].kind for one in entries if one.part == "cards"]
+    assert list(dict.fromkeys(kinds)) == ["technique", "action"]
 
 
 def test_what_is_signed_shows_by_whom() -> None:
-    """Name, licence and date, in the text and on the sheet; it is no longer counted."""
+    """Name, licence and date; it is no longer counted."""
     made = demonstration()
     first, *rest = listed(made)
-    by = Reviewed(who="Some Clinician", licence="L-1", date="2026-11-01")
-    signed = [type(first)(first.part, first.id, first.title, first.fingerprint, by, first.said), *rest]
+    signed = [replace(first, reviewed=BY), *rest]
     assert remaining(signed) == len(rest)
+    assert standing(made, signed[0]) == "Reviewed by Some Clinician, L-1, 2026-11-01"
+    assert standing(made, first) == "not yet reviewed"
     assert "Some Clinician" in "\n".join(in_text(made, signed))
-    assert "Some Clinician" in as_sheet(made, signed)
+
+
+def test_the_text_has_every_row_of_a_grid() -> None:
+    """Heads and cells stand under each other."""
+    made = demonstration()
+    phases = next(one for one in listed(made) if one.part == "phases")
+    lines = list(in_text(made, [phases]))
+    assert lines[0] == "1 of 1 entries are not yet reviewed by a clinician."
+    at = lines.index("  Injury: muscle, mild")
+    assert lines[at + 1 : at + 3] == ["    acute until: 48 h", "    early repair (subacute) until: 7 days"]

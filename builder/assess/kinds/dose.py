@@ -15,6 +15,7 @@ from builder.model.case import CaseOption
 from builder.model.fact import Fact
 from builder.model.judgement import DoseJudgement
 from builder.model.library import Content
+from builder.model.rested import option_reviewed
 
 LEAST_WRONG = 2
 
@@ -78,18 +79,17 @@ def _stem(content: Content, card: str, fact: Fact) -> str:
 def _said(material: Material, dose: DoseJudgement, value: Decimal, right: Decimal) -> Said:
     course = material.course
     chosen = material.judged.chosen[dose.chosen]
+    reviewed = option_reviewed(course.content, material.judged, chosen)
     if value == right:
         return replace(said_of_option(course, chosen, material.judged), would_change=())
     fact = course.content.facts.written[dose.attribute]
     accepted = [fact.in_words(one) for one, answer in sorted(dose.answers.items()) if answer == "ok"]
     if dose.answers[value] == "ok":
-        word = say(course.content, "word_allowed")
-        return Said(
-            "ok", word, say(course.content, "dose_allowed", dose=fact.in_words(right)), ground=Ground()
-        )
+        told = say(course.content, "dose_allowed", dose=fact.in_words(right))
+        return Said("ok", say(course.content, "word_allowed"), told, Ground(reviewed=reviewed))
     return Said(
         mark="change",
         word=say(course.content, "word_change"),
         reason=say(course.content, "dose_is", doses=", ".join(accepted)),
-        ground=ground_of(course, chosen.rules, ()),
+        ground=ground_of(course, chosen.rules, (), reviewed=reviewed),
     )

@@ -10,6 +10,7 @@ from builder.assess.reasons import rests_on
 from builder.assess.wording import citations, say
 from builder.model.card import PHASES
 from builder.model.practice import Mark
+from builder.model.rested import phase_reviewed
 
 
 def questions(material: Material) -> Iterator[Question]:
@@ -20,13 +21,14 @@ def questions(material: Material) -> Iterator[Question]:
     right = judged.phase.possible[0]
     reason = " ".join(one.text for one in judged.phase.reasons)
     sources = citations(content, (source for one in judged.phase.reasons for source in one.source))
-    ground = Ground(rests_on(material.course, [sources], reviewed=False))
+    reviewed = phase_reviewed(content, judged)
+    ground = Ground(rests_on(material.course, [sources], reviewed=reviewed), reviewed=reviewed)
     words = content.phases.phase_words
     other = say(content, "phase_is", phase=words[right])
     rows = []
     for phase in PHASES:
         mark: Mark = "right" if phase == right else "wrong"
-        told, rests = (reason, ground) if phase == right else (other, Ground())
+        told, rests = (reason, ground) if phase == right else (other, Ground(reviewed=reviewed))
         said = Said(mark, say(content, f"word_{mark}"), told, rests)
         rows.append(Row(Choice(words[phase]), phase == right, said))
     yield material.ordered("phase", Text(say(content, "stem_phase"), say(content, "hint_one")), rows)

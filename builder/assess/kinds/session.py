@@ -10,6 +10,7 @@ from builder.assess.question import Choice, Ground, Question, Said
 from builder.assess.reasons import ground_of, unknown, whys
 from builder.assess.wording import say
 from builder.model.practice import Mark
+from builder.model.rested import session_reviewed
 
 ANSWERS = ("go_on", "ask_first", "days", "same_day", "emergency")
 
@@ -37,7 +38,8 @@ def _reason(material: Material) -> tuple[str, Ground]:
     course, session = material.course, material.judged.session
     fired = [one for one in session.rules if one.truth == "fires" and one.effect == session.urgency]
     waiting = [one for one in session.rules if one.truth == "open"] if session.answer == "ask_first" else []
-    ground = ground_of(course, fired or waiting, fired or waiting)
+    reviewed = session_reviewed(course.content, material.judged)
+    ground = ground_of(course, fired or waiting, fired or waiting, reviewed=reviewed)
     if session.answer == "refer":
         return whys(fired), ground
     if session.answer == "ask_first":

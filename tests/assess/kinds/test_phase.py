@@ -1,11 +1,14 @@
 """Which phase of healing."""
 
+from dataclasses import replace
+
 import pytest
 
 from builder.assess.kinds.phase import questions
 from builder.model.card import PHASES, Phase
 from builder.model.judgement import PhaseJudgement, Reason
 from tests.assess.sample import ASKED, REFERRED, material
+from tests.model.signed import signed_but
 
 
 def phase(*possible: Phase) -> PhaseJudgement:
@@ -44,3 +47,14 @@ def test_no_phase_is_not_asked() -> None:
 def test_a_session_that_stops_is_not_asked_for_its_phase(session: object) -> None:
     """Phase is asked only where the session goes on."""
     assert list(questions(material(phase=phase("acute"), session=session))) == []
+
+
+def test_once_signed_no_phase_says_otherwise() -> None:
+    """With the phases signed every option is reviewed, right or wrong; without them none is."""
+    plain = material()
+    signed = replace(plain, course=replace(plain.course, content=signed_but(plain.course.content)))
+    (before,), (after,) = questions(plain), questions(signed)
+    assert not any(one.ground.reviewed for one in before.judged.said)
+    assert all(one.ground.reviewed for one in after.judged.said)
+    told = [one.ground.rests_on for one in after.judged.said if one.mark == "right"]
+    assert told == ["Ryan JB et al, 1991"]

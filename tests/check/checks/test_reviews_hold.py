@@ -25,6 +25,19 @@ def test_a_void_signature_is_named_and_one_that_holds_is_not() -> None:
     assert fingerprint(rules["no_consent"]) in found[0].remedy
 
 
+def test_phases_and_tables_are_held_as_well() -> None:
+    """A signature for other clocks is void, and one for a table that is not there."""
+    made = evidence()
+    signed = {
+        "phases": {"all": {**WHO, "fingerprint": "0"}},
+        "severity": {"nothing": {**WHO, "fingerprint": "0"}},
+    }
+    book = ReviewBook.model_validate({"format": 1, **signed})
+    found = list(check(replace(made, course=replace(made.course, reviews=book))))
+    assert [one.path for one in found] == [("phases", "all", "fingerprint"), ("severity", "nothing")]
+    assert fingerprint(made.course.content.phases) in found[0].remedy
+
+
 def test_a_course_without_signatures_is_silent() -> None:
     """Nothing to hold."""
     assert list(check(evidence())) == []
