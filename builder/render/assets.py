@@ -13,6 +13,7 @@ STYLES = ("base", "bar", "board", "choice", "told", "figure", "card", "test", "p
 SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/look.js": ("bar", "find"),
     "assets/practice.js": ("practice",),
+    "assets/room.js": ("room",),
     "assets/test.js": ("code", "sheet", "keep", "test"),
 }
 

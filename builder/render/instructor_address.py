@@ -20,6 +20,11 @@ def of_table(test: str, version: str) -> str:
     return of_version(test, version).replace(".md", "-table.md")
 
 
+def of_room(case: str) -> str:
+    """The page of a case that is shown to the whole room."""
+    return of_case(case).replace("cases/", "room/")
+
+
 def of_station(name: str) -> str:
     """The page of a station."""
     return f"stations/{name.replace('_', '-')}.md"

@@ -9,7 +9,7 @@ from bs4 import BeautifulSoup
 from builder.doors.site import build_site
 from builder.model.site import SitePlan
 from builder.render.instructor import instructor_site
-from tests.render.sample_cases import published_test
+from tests.render.sample_cases import practice_case, published_test
 from tests.render.sample_judged import judged, judged_course, ring
 from tests.render.sample_site import parsed
 
@@ -17,7 +17,9 @@ from tests.render.sample_site import parsed
 @cache
 def private_plan() -> SitePlan:
     """The plan of the sample's instructor site."""
-    return instructor_site(judged_course(), judged(), (published_test(),), (ring(),))
+    return instructor_site(
+        judged_course(), judged(), (published_test(),), (ring(),), rooms={"landing": practice_case()}
+    )
 
 
 def private_page(address: str) -> BeautifulSoup:

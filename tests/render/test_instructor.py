@@ -27,6 +27,7 @@ def test_the_site_has_a_page_for_everything() -> None:
         "tests/final-b.md",
         "tests/final-b-table.md",
         "cases/landing.md",
+        "room/landing.md",
         "cases/hidden-case.md",
         "stations/friction-station.md",
         "stations/friction-station-handouts.md",
@@ -40,18 +41,23 @@ def test_the_site_has_a_page_for_everything() -> None:
 
 
 def test_every_page_is_listed() -> None:
-    """Nothing on this side is reached by a code: the navigation leads to all of it."""
-    assert {address for section in private_plan().sections for address in section.pages} == PAGES.keys()
+    """Nothing on this side is reached by a code: the navigation leads to all of it, a case to its room view."""
+    listed = {address for section in private_plan().sections for address in section.pages}
+    assert listed | {"room/landing.md"} == PAGES.keys()
+    assert parsed(PAGES["cases/landing.md"].body).select('a[href="../room/landing.html"]')
+    assert not parsed(PAGES["cases/hidden-case.md"].body).select('a[href^="../room/"]')
 
 
 @each_page
 def test_every_page_is_marked(page: SitePage) -> None:
-    """Each page says first that it is the instructor's, and last that no clinician has reviewed it."""
+    """Each page but those for a room says first whose it is, and each says last that nobody reviewed it."""
     tree = parsed(page.body)
+    assert said(one(tree, ".unreviewed")) == "These rules are not yet reviewed by a clinician."
+    if page.kind == "room":
+        return
     first = tree.find(True)
     assert first == one(tree, ".private-mark")
     assert said(one(tree, ".private-mark")).startswith("Instructor's side. This holds the keys.")
-    assert said(one(tree, ".unreviewed")) == "These rules are not yet reviewed by a clinician."
 
 
 def test_the_caution_ends_every_page() -> None:
