@@ -21,7 +21,10 @@ class Related:
 
 @dataclass(frozen=True)
 class Diagnostic:
-    """One thing to fix; `message` names the fault, `remedy` says how to mend it."""
+    """One thing to fix; `message` names the fault, `remedy` says how to mend it.
+
+    `accepted` is the author's reason to leave it as it is; empty where it is not accepted.
+    """
 
     check: str
     level: Level
@@ -31,6 +34,7 @@ class Diagnostic:
     path: Path = ()
     rules: tuple[str, ...] = ()
     related: tuple[Related, ...] = field(default=())
+    accepted: str = ""
 
 
 def in_order(found: list[Diagnostic]) -> list[Diagnostic]:
@@ -39,5 +43,5 @@ def in_order(found: list[Diagnostic]) -> list[Diagnostic]:
 
 
 def count_levels(found: list[Diagnostic]) -> dict[str, int]:
-    """How many there are of each level, every level named."""
-    return {level: sum(one.level == level for one in found) for level in LEVELS}
+    """How many there are of each level, every level named; what is accepted is not counted."""
+    return {level: sum(one.level == level and not one.accepted for one in found) for level in LEVELS}

@@ -24,7 +24,8 @@ def as_json(found: Sequence[Diagnostic]) -> dict[str, Any]:
     return {
         "format": "caseloom/check/1",
         "counts": count_levels(list(found)),
-        "to_fix": [_one_as_json(one) for one in found],
+        "to_fix": [_one_as_json(one) for one in found if not one.accepted],
+        "accepted": [{**_one_as_json(one), "because": one.accepted.strip()} for one in found if one.accepted],
     }
 
 
@@ -32,7 +33,8 @@ def as_text(
     found: Sequence[Diagnostic], places: Mapping[str, Places], *, width: int = 80, colour: bool = False
 ) -> str:
     """What is to fix, as printed on a terminal; `places` holds the source lines by file."""
-    blocks = ["\n".join(_one_as_lines(one, places, width, colour=colour)) for one in found]
+    left = [one for one in found if not one.accepted]
+    blocks = ["\n".join(_one_as_lines(one, places, width, colour=colour)) for one in left]
     return "\n\n".join([*blocks, _summary(found)])
 
 
@@ -99,8 +101,10 @@ def _wrapped(text: str, lead: str, width: int) -> list[str]:
 
 
 def _summary(found: Sequence[Diagnostic]) -> str:
-    if not found:
-        return "Nothing to fix."
+    accepted = sum(bool(one.accepted) for one in found)
+    also = f" {accepted} accepted with a reason." if accepted else ""
+    if len(found) == accepted:
+        return f"Nothing to fix.{also}"
     counts = count_levels(list(found))
     parts = [f"{counts[level] or 'no'} {words[counts[level] != 1]}" for level, words in _COUNTED.items()]
-    return f"To fix: {', '.join(parts).replace('no pieces of advice', 'no advice')}."
+    return f"To fix: {', '.join(parts).replace('no pieces of advice', 'no advice')}.{also}"

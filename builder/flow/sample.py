@@ -50,13 +50,17 @@ def merged(whole: str, written: str, at: str) -> str:
 
 
 def _chunks(written: str) -> dict[str, list[str]]:
-    """The lines of each key that stands at the margin; a line that is no key belongs to the key above it."""
+    """The lines of each key at the margin; a comment belongs to the key below it, all else to that above."""
     chunks: dict[str, list[str]] = {}
-    key = ""
+    key, comments = "", list[str]()
     for line in written.splitlines():
+        if line.startswith("#"):
+            comments.append(line)
+            continue
         if found := _KEY.match(line):
             key = found[0][:-1]
-        chunks.setdefault(key, []).append(line)
+        chunks.setdefault(key, []).extend([*comments, line])
+        comments = []
     return chunks
 
 

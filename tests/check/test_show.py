@@ -1,5 +1,7 @@
 """Printing what is to fix, for people and for programs."""
 
+from dataclasses import replace
+
 from builder.check.show import as_json, as_text
 from builder.diagnostic import Diagnostic, Related
 from builder.place import Place, Places
@@ -91,5 +93,16 @@ def test_the_json_has_its_fixed_shape() -> None:
                 ],
             }
         ],
+        "accepted": [],
     }
-    assert list(as_json([])) == ["format", "counts", "to_fix"]
+
+
+def test_what_is_accepted_is_counted_apart() -> None:
+    """It is not shown among what is to fix, and a program is told it with its reason."""
+    kept = replace(ONE, accepted="it must be")
+    assert as_text([kept], LINES) == "Nothing to fix. 1 accepted with a reason."
+    assert as_text([ONE, kept], LINES) == f"{as_text([ONE], LINES)} 1 accepted with a reason."
+    data = as_json([ONE, kept])
+    assert data["counts"] == {"error": 1, "warning": 0, "advice": 0}
+    assert len(data["to_fix"]) == 1
+    assert data["accepted"] == [{**data["to_fix"][0], "because": "it must be"}]
