@@ -2,34 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-from builder.place import Path, Step
+from builder.place import Path
 
 ANY = "*"
 KEY = "@"
 
 
-def select(data: object, pattern: str) -> Iterator[tuple[Path, object]]:
+def select(data: object, pattern: str) -> list[tuple[Path, object]]:
     """Every value whose path fits, such as `visits/*/title`; `*` is any step, `@` each key as a value."""
-    yield from _select(data, tuple(pattern.split("/")) if pattern else (), ())
+    found: list[tuple[Path, object]] = [((), data)]
+    for step in pattern.split("/") if pattern else ():
+        found = [one for path, value in found for one in _below(path, value, step)]
+    return found
 
 
-def _select(data: object, pattern: tuple[str, ...], path: Path) -> Iterator[tuple[Path, object]]:
-    if not pattern:
-        yield path, data
-        return
-    wanted, rest = pattern[0], pattern[1:]
+def _below(path: Path, data: object, wanted: str) -> list[tuple[Path, object]]:
+    if isinstance(data, list):
+        return [((*path, at), value) for at, value in enumerate(data)] if wanted == ANY else []
+    if not isinstance(data, dict):
+        return []
+    if wanted == ANY:
+        return [((*path, key), value) for key, value in data.items()]
     if wanted == KEY:
-        yield from (((*path, key), key) for key in data) if isinstance(data, dict) else ()
-        return
-    for step, value in _steps(data):
-        if wanted in (ANY, step):
-            yield from _select(value, rest, (*path, step))
-
-
-def _steps(data: object) -> Iterator[tuple[Step, object]]:
-    if isinstance(data, dict):
-        yield from data.items()
-    elif isinstance(data, list):
-        yield from enumerate(data)
+        return [((*path, key), key) for key in data]
+    return [((*path, wanted), data[wanted])] if wanted in data else []

@@ -111,16 +111,16 @@ def _wrong_in(
             message = f"There is no {what} {quoted(name)}."
             yield written.fault(f"{what}_unknown", at, (message, suggest(name, known)), key=True)
         else:
-            yield from _wrong_value(written, at, name, known[name], value)
+            for place, one in _values(at, value):
+                if told := misfit(name, known[name], one):
+                    yield written.fault(told.check, place, (told.message, told.remedy))
 
 
-def _wrong_value(
-    written: Written, path: Path, name: str, fact: Fact | None, value: object
-) -> Iterator[Diagnostic]:
-    rungs = enumerate(value) if isinstance(value, list) and path[:1] == ("ladder",) else None
-    for at, one in [((*path, step), rung) for step, rung in rungs] if rungs else [(path, value)]:
-        if told := misfit(name, fact, one):
-            yield written.fault(told.check, at, (told.message, told.remedy))
+def _values(path: Path, value: object) -> list[tuple[Path, object]]:
+    """A value, or each rung of a ladder of doses."""
+    if isinstance(value, list) and path[0] == "ladder":
+        return [((*path, at), rung) for at, rung in enumerate(value)]
+    return [(path, value)]
 
 
 def _wrong_basic(
