@@ -15,7 +15,8 @@ STEPS = ("friction", "broaden_passive", "broaden_active", "lengthen_passive", "l
 
 
 def test_the_acute_phase_lasts_from_days_to_a_week() -> None:
-    """Acute for two days to a week, by severity (common practice, no source)."""
+    """Acute for a day to a week, here two days at least, by severity (common practice, no source)."""
+    assert all(DAY <= clock.acute_until <= 7 * DAY for clock in content().phases.clocks)
     assert {clock.acute_until for clock in content().phases.clocks} == {48, 72, 7 * DAY}
 
 
@@ -38,8 +39,10 @@ def test_hands_hold_off_for_one_to_three_days(card: str, hours: int) -> None:
 
 
 def test_swelling_that_rises_on_day_three_is_acute() -> None:
-    """Day 3, still rising: acute, back to cold and compression (common practice, no source)."""
-    frame = seen(client(3 * DAY + 20, {**CALM, "swelling_trend": "rising"}), "mild")
+    """Day 3, still rising: back to acute, cold and compression (common practice, no source)."""
+    later = client(3 * DAY + 20, {**CALM, "swelling_trend": "rising"})
+    assert seen({**later, "swelling_trend": "falling"}, "mild").phase.possible == ("early_repair",)
+    frame = seen(later, "mild")
     assert frame.phase.possible == ("acute",)
     assert option(frame, "cold_pack").right
     assert option(frame, "wrap_pad").right

@@ -49,6 +49,14 @@ def test_cold_is_taken_once_in_the_hour() -> None:
     assert answer("cold_pack", minutes_between=Decimal(39)) == "change"
 
 
+def test_cold_comes_back_several_times_a_day() -> None:
+    """Twenty minutes in the hour, several times a day: taught (common practice, no source), and contested."""
+    contested = content().cards["cold_pack"].cell("acute", "on").contested
+    assert contested is not None
+    assert "several times a day" in contested.taught
+    assert answer("cold_pack", minutes=Decimal(20), minutes_between=Decimal(180)) == "ok"
+
+
 @pytest.mark.parametrize(
     ("ratio", "expected"), [("1.9", "change"), ("2", "ok"), ("3", "ok"), ("3.1", "change")]
 )
