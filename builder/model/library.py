@@ -13,6 +13,7 @@ from builder.model.review import ReviewBook
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.model.wording import WordingBook
 from builder.place import Places
 
 
@@ -30,6 +31,7 @@ class Content:
     boards: dict[str, BoardRules]
     words: dict[str, str]
     own_rules: frozenset[str] = frozenset()
+    wording: WordingBook | None = None
 
 
 @dataclass(frozen=True)

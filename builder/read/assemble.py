@@ -17,6 +17,7 @@ from builder.model.reviewable import signed_content
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.model.wording import WordingBook
 from builder.place import Places
 from builder.read.shelf import Shelf
 
@@ -49,7 +50,10 @@ def _content(shelf: Shelf, words: dict[str, str] | None, faulty: frozenset[str])
     files = (one for one in shelf.of(Rule) if one.file not in faulty and not one.file.startswith("content/"))
     own = frozenset(one.id for one in files)
     cards, boards = _sound(shelf, Card, faulty), _sound(shelf, BoardRules, faulty)
-    content = Content(facts, screening, phases, severity, references, cards, rules, boards, words, own)
+    wording = shelf.noun(WordingBook)
+    content = Content(
+        facts, screening, phases, severity, references, cards, rules, boards, words, own, wording
+    )
     return signed_content(content, shelf.noun(ReviewBook))
 
 

@@ -10,9 +10,22 @@ from builder.diagnostic import Diagnostic, in_order
 from builder.model.course import CourseFile, SiteConfig
 from builder.model.library import Course
 from builder.model.review import ReviewBook
+from builder.model.wording import WordingBook
 from builder.place import Places
 from builder.read.assemble import assemble
-from builder.read.folder import BOOKS, COURSE, LESSONS, OWN, REVIEWS, SHARED, SITE, WORDS, files_in, strays
+from builder.read.folder import (
+    BOOKS,
+    COURSE,
+    LESSONS,
+    OWN,
+    REVIEWS,
+    SHARED,
+    SITE,
+    WORDING,
+    WORDS,
+    files_in,
+    strays,
+)
 from builder.read.lessons import read_lesson
 from builder.read.refer.refer import refer
 from builder.read.shelf import Shelf
@@ -72,6 +85,8 @@ def _singles(folder: Path, look: Path) -> Iterator[Entry]:
 def _books(content: Path) -> Iterator[Entry]:
     for name, model in BOOKS.items():
         yield as_entry(model, read_written(content / name, CONTENT + name))
+    if (content / WORDING).is_file():
+        yield as_entry(WordingBook, read_written(content / WORDING, CONTENT + WORDING))
 
 
 def _shared(content: Path) -> Iterator[Entry]:

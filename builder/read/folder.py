@@ -27,6 +27,7 @@ BOOKS: dict[str, type[Noun]] = {
     "references.yml": ReferenceBook,
 }
 WORDS = "words.yml"
+WORDING = "wording.yml"
 SHARED: dict[str, type[Noun]] = {"cards": Card, "rules": Rule, "boards": BoardRules}
 OWN: dict[str, type[Noun]] = {**SHARED, "cases": Case, "questions": AuthorQuestion, "stations": Station}
 COURSE = "course.yml"

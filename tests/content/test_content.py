@@ -12,6 +12,7 @@ from builder.judge.space import Value, holds
 from builder.model.card import PHASES, SITES, Aim, Card, CellRow
 from builder.model.condition import Among, Within, atoms
 from builder.model.rule import Rule, RuleExample
+from tests.check.wording.book import wording
 from tests.content.library import content, judge
 
 GIVEN_GROUPS = {"hands_on", "techniques", "all"}
@@ -31,7 +32,7 @@ def meets(row: CellRow, attribute: str, value: Value) -> bool:
 
 
 def sources() -> Iterator[tuple[str, str]]:
-    """Every source named by cards, rules, phases and severity tables, with who names it."""
+    """Every source named by cards, rules, phases, severity tables and wording, with who names it."""
     shipped = content()
     for card in shipped.cards.values():
         yield from ((card.id, name) for row in card.baseline for name in row.source)
@@ -46,6 +47,8 @@ def sources() -> Iterator[tuple[str, str]]:
         yield from ((title, name) for name in table.source)
     for title, listed in shipped.severity.background.items():
         yield from ((title, name) for name in listed.source)
+    yield from (("wording", name) for name in wording().source)
+    yield from ((key, name) for key, one in wording().thresholds for name in one.source)
 
 
 def differing(one: RuleExample, other: RuleExample) -> set[str]:

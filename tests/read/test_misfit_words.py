@@ -17,6 +17,7 @@ from builder.model.rule import Rule
 from builder.model.station import Station, StationSheet
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
 from builder.model.taught import TaughtClass
+from builder.model.wording import WordingBook
 from builder.read.misfit_words import words_for
 from builder.read.select import select
 from builder.read.written import read_written
@@ -37,6 +38,7 @@ FILES: dict[str, type[Noun]] = {
     "content/phases.yml": PhaseBook,
     "content/severity.yml": SeverityBook,
     "content/references.yml": ReferenceBook,
+    "content/wording.yml": WordingBook,
     "site_config.yml": SiteConfig,
 }
 

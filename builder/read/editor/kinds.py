@@ -15,6 +15,7 @@ from builder.model.rule import Rule
 from builder.model.station import Station, StationSheet
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
 from builder.model.taught import TaughtClass
+from builder.model.wording import WordingBook
 
 
 class FileKind(NamedTuple):
@@ -44,5 +45,6 @@ KINDS: dict[str, FileKind] = {
     "phases": FileKind(PhaseBook, "phases.yml", "Clocks and signs of the phases"),
     "severity": FileKind(SeverityBook, "severity.yml", "Published severity tables"),
     "references": FileKind(ReferenceBook, "references.yml", "The sources"),
+    "wording": FileKind(WordingBook, "wording.yml", "How questions should be worded"),
 }
 WORDS = "words"

@@ -15,6 +15,7 @@ from builder.model.question import AuthorQuestion
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import PhaseBook, SeverityBook
+from builder.model.wording import WordingBook
 from builder.place import Path
 from builder.read.nearest import quoted, suggest
 from builder.read.select import KEY, select
@@ -60,6 +61,8 @@ REFERENCES = (
     Reference(SeverityBook, "tables/*/measure", "fact"),
     Reference(SeverityBook, "tables/*/recalled", "fact"),
     Reference(SeverityBook, "tables/*/source/*", "source"),
+    Reference(WordingBook, "source/*", "source"),
+    Reference(WordingBook, "thresholds/*/source/*", "source"),
     Reference(PhaseBook, "source/*", "source"),
     Reference(PhaseBook, "clocks/*/source/*", "source"),
     Reference(PhaseBook, "signs/*/source/*", "source"),

@@ -61,6 +61,12 @@ WRONG: dict[str, tuple[str, str, str]] = {
         "measure: bend\n    recalled: x",
     ),
     "SeverityBook tables/*/source/*": ("content/severity.yml", "[own_default]", "[x]"),
+    "WordingBook source/*": ("content/wording.yml", "\nsource: [common_practice]", "\nsource: [x]"),
+    "WordingBook thresholds/*/source/*": (
+        "content/wording.yml",
+        "value: 1.5, says: It is so., source: [own_default]",
+        "value: 1.5, says: It is so., source: [x]",
+    ),
     "PhaseBook source/*": ("content/phases.yml", "\nsource: [own_default]", "\nsource: [x]"),
     "PhaseBook clocks/*/source/*": (
         "content/phases.yml",

@@ -1,0 +1,1 @@
+"""How questions read, as words and numbers: what the wording checks share."""

@@ -1,0 +1,14 @@
+"""Questions that have no place yet are counted."""
+
+from builder.check.checks import questions_not_shown
+from tests.check.wording.written import course_of, question
+
+
+def test_how_many_there_are_is_said_once() -> None:
+    """One line for all of them, in any language; none where there are none."""
+    one, two = (question("What?", "This", "That", name=name) for name in ("one", "two"))
+    (first,) = questions_not_shown.check(course_of(one))
+    (both,) = questions_not_shown.check(course_of(one, two, language="nb"))
+    assert first.message.startswith("1 author-written question is")
+    assert both.message.startswith("2 author-written questions are")
+    assert list(questions_not_shown.check(course_of())) == []
