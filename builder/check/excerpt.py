@@ -23,7 +23,7 @@ def excerpt(place: Place, lines: Sequence[str], width: int) -> list[str]:
     if not 0 < place.line <= len(lines) or not lines[place.line - 1].strip():
         return []
     number = str(place.line)
-    line = printable(lines[place.line - 1])
+    line = lines[place.line - 1]
     start = min(place.column - 1, len(line))
     end = place.end_column - 1 if place.end_line == place.line else len(line)
     text, before, under = _window(line, start, max(end, start), width - len(number) - 5)
@@ -38,7 +38,7 @@ def _shown(letter: str) -> str:
 
 
 def _width(text: str) -> int:
-    return sum(_letter_width(letter) for letter in text)
+    return len(text) if text.isascii() else sum(_letter_width(letter) for letter in text)
 
 
 def _letter_width(letter: str) -> int:
@@ -50,7 +50,8 @@ def _letter_width(letter: str) -> int:
 def _window(line: str, start: int, end: int, room: int) -> tuple[str, int, int]:
     """What is shown of a line, the columns before the caret, and how many carets."""
     skipped = max(0, start - 4 * room)
-    line, start, end = line[skipped : start + 4 * room], start - skipped, min(end, start + 4 * room) - skipped
+    line = printable(line[skipped : start + 4 * room])
+    start, end = start - skipped, min(end, start + 4 * room) - skipped
     cut_before, cut_after = "", ""
     if _width(line) > room:
         first = start

@@ -22,7 +22,9 @@ def file_names(shelf: Shelf) -> Iterator[Diagnostic]:
         written = entry.written
         if "/" in written.file and isinstance(written.value, dict) and written.id != written.stem:
             message = f"The file is called `{written.stem}`, but its id is {quoted(written.id)}."
-            remedy = f"Rename the file to {quoted(written.id + '.yml')}, or write `id: {written.stem}`."
+            remedy = f"Write `id: {written.stem}`."
+            if written.id.isidentifier():
+                remedy = f"Rename the file to {quoted(written.id + '.yml')}, or write `id: {written.stem}`."
             yield written.fault("id_not_file_name", ("id",), (message, remedy))
 
 
