@@ -1,6 +1,7 @@
-"""How every test runs: properties without a deadline, since machines are shared; one browser for all."""
+"""How every test runs: on how many workers, with what in common, properties without a deadline."""
 
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 from hypothesis import settings
@@ -8,8 +9,31 @@ from playwright.sync_api import Browser
 
 from tests.chromium import chromium
 
-settings.register_profile("house", deadline=None, derandomize=True, database=None)
+settings.register_profile("house", deadline=None, derandomize=True, database=None)  # machines are shared
 settings.load_profile("house")
+
+HERE = Path(__file__).parent
+
+# What is costly to make, and the tests that need it: one worker runs all of them, so that it is made once.
+TOGETHER = {
+    "demonstration": ("cli/", "demo/", "flow/", "test_noninterference", "render/test_review_list"),
+    "wheel": ("test_wheel",),
+}
+
+# Laws try on thousands of clients what the examples beside them run once; to trace each line of them shows
+# nothing new and takes three times as long.
+UNTRACED = tuple(f"judge/test_{name}" for name in ("laws", "further_laws", "change_laws", "draft_faults"))
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Tell the workers what belongs together, and coverage what to leave alone."""
+    for item in items:
+        name = item.path.relative_to(HERE).as_posix()
+        for group, parts in TOGETHER.items():
+            if name.startswith(parts):
+                item.add_marker(pytest.mark.xdist_group(group))
+        if name.startswith(UNTRACED):
+            item.add_marker(pytest.mark.no_cover)
 
 
 @pytest.fixture(scope="session")
