@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from types import TracebackType
 from typing import Self
 
-from pysat.solvers import Minisat22
+from pysat.solvers import Glucose4
 
 
 class Solver:
@@ -14,7 +14,7 @@ class Solver:
 
     def __init__(self) -> None:
         """Start without a clause."""
-        self._solver = Minisat22()
+        self._solver = Glucose4()
         self._named = 0
 
     def fresh(self) -> int:

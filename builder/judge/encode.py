@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from itertools import product
 
@@ -21,13 +22,14 @@ class Encoding:
         """Encode facts, phase, session and every rule's condition."""
         self.content, self.space, self.solver = content, space, solver
         self._literals: dict[Node, int] = {}
+        self._any: dict[frozenset[int], int] = {}
         self._open: dict[tuple[str, tuple[str, ...]], int] = {}
         self.cells = {name: [solver.fresh() for _ in one.cells] for name, one in space.variables.items()}
         for cells in self.cells.values():
             self._exactly_one(cells)
         self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
-        self.answering = [rule for rule in content.rules.values() if not _tests_written(rule)]
+        self.effects = {card.id: _about(card, content.rules) for card in content.cards.values()}
         self._excluded()
         self._phase()
         self._session()
@@ -56,9 +58,11 @@ class Encoding:
 
     def any_of(self, literals: list[int]) -> int:
         """A literal that is true exactly where at least one of these is."""
-        out = self.solver.fresh()
-        self.solver.add([[-out, *literals], *([out, -one] for one in literals)])
-        return out
+        key = frozenset(literals)
+        if key not in self._any:
+            out = self._any[key] = self.solver.fresh()
+            self.solver.add([[-out, *literals], *([out, -one] for one in literals)])
+        return self._any[key]
 
     def is_open(self, card: Card, *sites: str) -> int:
         """True where the card may be used at one of these sites."""
@@ -72,10 +76,14 @@ class Encoding:
         cells = [self.word("phase", row_phase) for row_phase in _ok_phases(card, site)]
         against = [
             self.fires[rule.id]
-            for rule in self.answering
-            if any(one.answer and addressed(one, card, site) for one in rule.options)
+            for rule, effect in self.about(card, site)
+            if effect.answer and not _tests_written(rule)
         ]
         return -self.any_of([-self.any_of(cells), *against])
+
+    def about(self, card: Card, site: str) -> Iterator[tuple[Rule, OptionEffect]]:
+        """Every effect on a card at a site, with its rule."""
+        return (one for one in self.effects[card.id] if not one[1].sites or site in one[1].sites)
 
     def _exactly_one(self, cells: list[int]) -> None:
         self.solver.add([cells, *([-a, -b] for i, a in enumerate(cells) for b in cells[i + 1 :])])
@@ -140,9 +148,8 @@ def _tests_written(rule: Rule) -> bool:
     return any(atom.name.startswith("written.") for atom in atoms(rule.when))
 
 
-def addressed(effect: OptionEffect, card: Card, site: str) -> bool:
-    """Whether an effect is about this card at this site."""
-    return (not effect.sites or site in effect.sites) and effect.addresses(card)
+def _about(card: Card, rules: Mapping[str, Rule]) -> list[tuple[Rule, OptionEffect]]:
+    return [(rule, one) for rule in rules.values() for one in rule.options if one.addresses(card)]
 
 
 def sites_of(card: Card) -> tuple[str, ...]:

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from builder.judge.encode import Encoding, addressed, sites_of
+from builder.judge.encode import Encoding, sites_of
 from builder.model.card import ANSWERS, PHASES, Card, CellRow
 from builder.model.condition import Node
 from builder.model.rule import OptionEffect, Rule
@@ -64,10 +64,8 @@ class Reach:
                 yield from (self._demand(one, bears, None) for one in row.limits.values())
 
     def _rules(self, card: Card, site: str) -> Iterator[Push]:
-        for rule in self.proof.content.rules.values():
-            for effect in rule.options:
-                if addressed(effect, card, site):
-                    yield from self._effect(rule, effect)
+        for rule, effect in self.proof.about(card, site):
+            yield from self._effect(rule, effect)
 
     def _effect(self, rule: Rule, effect: OptionEffect) -> Iterator[Push]:
         fires = self.proof.fires[rule.id]

@@ -104,7 +104,8 @@ def _by_urgency(rules: list[Rule]) -> list[tuple[SessionEffect, Rule]]:
 
 
 def _highest(rules: list[Rule]) -> Urgency | None:
-    return next((effect.urgency for effect, _ in _by_urgency(rules)), None)
+    ranks = [URGENCIES.index(rule.session.urgency) for rule in rules if rule.session]
+    return URGENCIES[max(ranks)] if ranks else None
 
 
 def _first_action(rules: list[Rule]) -> FirstAction | None:

@@ -8,13 +8,12 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from builder.doors.solver import Solver
-from builder.judge.encode import Encoding, addressed, sites_of
+from builder.judge.encode import Encoding, sites_of
 from builder.judge.judge import Judge
 from builder.judge.space import RECORDED, Value
 from builder.judge.truth import Truth, compiled
 from builder.model.card import SITES, Card, site_of
 from builder.model.condition import parse
-from builder.model.rule import OptionEffect
 from tests.judge.small import CARDS, RULES, content, rule
 
 MORE = [
@@ -149,5 +148,16 @@ def test_a_technique_has_sites_and_an_action_has_none() -> None:
 )
 def test_an_effect_is_about_cards_and_sites(effect: dict[str, object], site: str, about: bool) -> None:  # noqa: FBT001
     """By id or group, and only at the sites it names."""
-    made = OptionEffect.model_validate({**effect, "answer": "barred"})
-    assert addressed(made, Card.model_validate(CARDS[1]), site) == about
+    given = content(rules=[rule("one", {"fever": "yes"}, options=[{**effect, "answer": "barred"}])])
+    with Solver() as solver:
+        found = list(Encoding(given, JUDGE.space, solver).about(given.cards["stroke"], site))
+    assert [one.id for one, _ in found] == (["one"] if about else [])
+
+
+def test_the_same_is_said_to_the_solver_once() -> None:
+    """One literal for one condition, and for one list of literals in whatever order."""
+    with Solver() as solver:
+        made = encoded(solver)
+        one, other = parse({"fever": "yes"}), parse({"fever": "yes"})
+        assert made.literal(one) == made.literal(other)
+        assert made.any_of([1, 2]) == made.any_of([2, 1]) != made.any_of([1, 3])
