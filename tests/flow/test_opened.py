@@ -20,7 +20,7 @@ def damaged(tmp_path: Path, file: str, old: str, new: str) -> Path:
 
 
 def test_the_demonstration_is_sound() -> None:
-    """Nothing is left but that nobody has reviewed the rules, and that author-written questions have no place."""
+    """Nothing is left but that nobody has reviewed the rules, and that its own questions have no place."""
     assert opened().sound
     left = {one.check for one in opened().to_fix if not one.accepted}
     assert left == {"not_reviewed", "questions_not_shown"}
