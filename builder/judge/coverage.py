@@ -9,12 +9,12 @@ from functools import cached_property
 from builder.judge.frame import Frame
 from builder.judge.judge import Judge, earlier_grade
 from builder.judge.space import Space
+from builder.judge.trial import DERIVED
 from builder.judge.truth import Test, Truth, compiled
 from builder.judge.values import values_of
 from builder.model.case import Case, Visit
 from builder.model.condition import Node, Recorded, atoms
 from builder.model.judgement import Covered, OptionJudgement, VisitJudgement
-from builder.model.rule import Rule
 from builder.model.tables import Severity
 
 Answers = tuple[str | None, ...]
@@ -35,9 +35,16 @@ class Seen:
         """What is said of each option the author offers."""
         return (*self.judged.chosen, *self.judged.wrong)
 
+    def state(self, *, derived: bool) -> list[int]:
+        """The visit's state, with what is derived where that is read."""
+        return list(self._derived if derived else self._recorded)
+
     @cached_property
-    def state(self) -> tuple[int, ...]:
-        """The visit's state, with what is derived."""
+    def _recorded(self) -> tuple[int, ...]:
+        return tuple(self.judge.recorded(values_of(self.case, self.visit, self.judge.content.screening)))
+
+    @cached_property
+    def _derived(self) -> tuple[int, ...]:
         return self._frame(self.judge).state
 
     def answers(self) -> Answers:
@@ -66,8 +73,10 @@ def covered(
     found = []
     for rule in judge.content.rules.values():
         test = compiled(rule.when, judge.space)
-        decides = rule.id in alone or any(_turns(judge, rule, test, visits))
-        misses = any(is_near_miss(rule.when, test, judge.space, list(one.state)) for one in visits)
+        derived = any(atom.name in DERIVED for atom in atoms(rule.when))
+        states = (one.state(derived=derived) for one in visits)
+        decides = rule.id in alone or any(_turns(judge, rule.id, test, visits))
+        misses = any(is_near_miss(rule.when, test, judge.space, state) for state in states)
         found.append(Covered(rule.id, decides, misses))
     return tuple(found)
 
@@ -78,15 +87,16 @@ def _rests_on(option: OptionJudgement) -> set[str]:
     return worst if len(worst) == 1 else set()
 
 
-def _turns(judge: Judge, rule: Rule, test: Test, visits: Iterable[Seen]) -> Iterator[bool]:
+def _turns(judge: Judge, rule: str, test: Test, visits: Iterable[Seen]) -> Iterator[bool]:
     """For each visit, whether it ends otherwise without a rule about the session or about consent.
 
     Such a rule may change everything, so that the visit is judged again where it may fire.
     """
-    if judge.sessions.knows(rule.id):
-        other = judge.without(rule.id)
+    if judge.sessions.knows(rule):
+        other = judge.without(rule)
         for one in visits:
-            yield test(list(one.state)) is not Truth.FALSE and one.answers_of(other) != one.answers()
+            may_fire = test(one.state(derived=True)) is not Truth.FALSE
+            yield may_fire and one.answers_of(other) != one.answers()
 
 
 def is_near_miss(when: Node, test: Test, space: Space, state: list[int]) -> bool:

@@ -121,10 +121,7 @@ class Judge:
 
         `opened`: what is recorded and left open to see what might be; a grade is then whatever it may be.
         """
-        for name, where in self.unasked:
-            variable, place = self.space.variables[name], self.space.index[name]
-            if name not in opened and state[place] == variable.everything and where(state) is Truth.FALSE:
-                state[place] = variable.safest
+        self._set_unasked(state, opened)
         severity = self.severities.judge(state, declared, earlier)
         graded = SEVERITIES if opened & self.severities.reads else severity.possible
         self._set(state, "severity", graded)
@@ -136,6 +133,19 @@ class Judge:
         aims = self._aims(session, phase.possible)
         urgent = self._urgent(state, opened) if opened else 0
         return Frame(tuple(state), phase, severity, session, aims, urgent)
+
+    def recorded(self, values: Mapping[str, Value]) -> list[int]:
+        """The state of a visit before anything is worked out from it."""
+        state = self.space.state(values)
+        self._set_unasked(state, frozenset())
+        return state
+
+    def _set_unasked(self, state: list[int], opened: frozenset[str]) -> None:
+        """Take what need not be asked of this client at its safest, unless it is recorded."""
+        for name, where in self.unasked:
+            variable, place = self.space.variables[name], self.space.index[name]
+            if name not in opened and state[place] == variable.everything and where(state) is Truth.FALSE:
+                state[place] = variable.safest
 
     def _unasked(self) -> Iterator[tuple[str, Test]]:
         """What need not be asked of everyone, with where it must."""

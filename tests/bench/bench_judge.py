@@ -1,12 +1,9 @@
 """How fast the judge is, as ratios of figures measured in one run; run by `make bench`."""
 
 from collections.abc import Callable
-from pathlib import Path
 from time import process_time
 
 from builder.disk import shipped
-from builder.doors.yaml import read_yaml
-from builder.flow.opened import open_course
 from builder.judge.judge import Judge
 from builder.judge.option import OptionJudge
 from builder.judge.values import values_of
@@ -64,18 +61,3 @@ def test_option_answers_a_second() -> None:
         count = answers(judge, read, answer)
         rate = count / seconds(lambda answer=answer: answers(judge, read, answer))  # type: ignore[misc]
         print(f"judge: {name}: {rate:,.0f} a second, {rate / TARGET:.2f} of the target")
-
-
-def test_check_of_the_demonstration() -> None:
-    """The whole of check, and its parts, against parsing the same files strictly."""
-    read = course()
-    judge = Judge(read.content)
-    files = [path for root in (COURSE, shipped("content")) for path in sorted(Path(root).rglob("*.yml"))]
-    parsing = seconds(lambda: [read_yaml(path.read_bytes(), path.name) for path in files])
-    whole = seconds(lambda: open_course(COURSE))
-    judging = seconds(lambda: [judge.case(case) for case in read.cases.values()])
-    reading = seconds(course)
-    print(f"\ncheck: {whole / parsing:.1f} times parsing its {len(files)} files")
-    print(
-        f"  of which reading {reading / whole:.0%}, judging with what would change it {judging / whole:.0%}"
-    )

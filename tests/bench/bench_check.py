@@ -1,0 +1,93 @@
+"""How long a cold check takes, as ratios to PyYAML's C loader over the same files; run by `make bench`."""
+
+import re
+from collections.abc import Callable
+from pathlib import Path
+from shutil import copytree, ignore_patterns
+from time import process_time
+
+import pytest
+import yaml
+
+from builder.check.evidence import Evidence
+from builder.check.registry import run_checks
+from builder.disk import shipped
+from builder.flow.opened import open_course
+from builder.judge.coverage import covered
+from builder.judge.judge import Judge
+from builder.judge.prove import holes
+from builder.model.library import Course
+from builder.read.course import read_all
+
+TARGET = 3
+ROUNDS = 3
+COURSE = shipped("demo_course")
+ID = re.compile(r"^id: .*$", re.MULTILINE)
+
+
+def seconds(work: Callable[[], object]) -> float:
+    """The least CPU time of a few rounds, in seconds."""
+    taken = []
+    for _ in range(ROUNDS):
+        before = process_time()
+        work()
+        taken.append(process_time() - before)
+    return min(taken)
+
+
+def grown(folder: Path, count: int) -> Path:
+    """The demonstration with copies of its cases, each under an id of its own, until there are `count`."""
+    copytree(COURSE, folder, ignore=ignore_patterns("classes", "out", "private"))
+    written = {
+        path.stem: path.read_text(encoding="utf-8") for path in sorted((COURSE / "cases").glob("*.yml"))
+    }
+    number, left = 1, count - len(written)
+    while left > 0:
+        number += 1
+        for name, text in list(written.items())[:left]:
+            copy = f"{name}_{number}"
+            (folder / "cases" / f"{copy}.yml").write_text(
+                ID.sub(f"id: {copy}", text, count=1), encoding="utf-8"
+            )
+        left -= len(written)
+    return folder
+
+
+def read(folder: Path) -> Course:
+    """The course as check reads it."""
+    course = read_all(folder, shipped("content"), shipped("site_config.yml")).course
+    assert course is not None
+    return course
+
+
+def parts(folder: Path) -> dict[str, float]:
+    """The seconds that each part of check takes by itself."""
+    course = read(folder)
+    judge = Judge(course.content)
+    judged = {name: judge.answered(case) for name, case in course.cases.items()}
+    proven = tuple(holes(course.content, judge.space))
+    shown = covered(judge, course.cases, judged)
+    evidence = Evidence(course, judged, (), proven, shown)
+    return {
+        "reading": seconds(lambda: read(folder)),
+        "judging": seconds(lambda: [judge.answered(case) for case in course.cases.values()]),
+        "proof": seconds(lambda: holes(course.content, judge.space)),
+        "coverage": seconds(lambda: covered(judge, course.cases, judged)),
+        "checks": seconds(lambda: run_checks(evidence)),
+    }
+
+
+@pytest.mark.parametrize("count", [0, 1000])
+def test_check_of_a_cold_course(count: int, tmp_path: Path) -> None:
+    """The demonstration, and a course of a thousand cases; the whole and its parts."""
+    folder = grown(tmp_path / "course", count)
+    files = [path for root in (folder, shipped("content")) for path in sorted(root.rglob("*.yml"))]
+    loading = seconds(lambda: [yaml.load(path.read_bytes(), yaml.CSafeLoader) for path in files])
+    whole = seconds(lambda: open_course(folder))
+    cases = len(list((folder / "cases").iterdir()))
+    ratio = whole / loading
+    print(f"\ncheck: {cases} cases, {len(files)} files: {ratio:.1f} times the C loader, {loading:.2f} s")
+    if count:
+        print(f"  {ratio / TARGET:.2f} of what is aimed at for a thousand cases")
+    for name, taken in parts(folder).items():
+        print(f"  {name:<9} {taken / loading:5.2f} times, {taken / whole:4.0%} of check")
