@@ -6,6 +6,7 @@ from types import ModuleType
 
 from builder.check.checks import (
     absolute_words,
+    agenda_gap,
     agenda_times,
     all_or_none,
     chosen_not_right,
@@ -17,13 +18,20 @@ from builder.check.checks import (
     key_position,
     lesson_lift,
     longest_option,
+    meal_missing,
     not_recorded,
     not_reviewed,
+    objective_unserved,
+    objective_verb,
+    objective_whole,
     options_alike,
     overlapping_numbers,
+    policy_missing,
     pool_case_shown,
     questions_not_shown,
+    real_person,
     recorded_twice,
+    references_old,
     referral_missing,
     repeated_word,
     reviews_hold,
@@ -43,6 +51,7 @@ from builder.model.kind import Kind
 
 CHECKS: tuple[ModuleType, ...] = (
     absolute_words,
+    agenda_gap,
     agenda_times,
     all_or_none,
     chosen_not_right,
@@ -54,13 +63,20 @@ CHECKS: tuple[ModuleType, ...] = (
     key_position,
     lesson_lift,
     longest_option,
+    meal_missing,
     not_recorded,
     not_reviewed,
+    objective_unserved,
+    objective_verb,
+    objective_whole,
     options_alike,
     overlapping_numbers,
+    policy_missing,
     pool_case_shown,
     questions_not_shown,
+    real_person,
     recorded_twice,
+    references_old,
     referral_missing,
     repeated_word,
     reviews_hold,
@@ -92,4 +108,5 @@ def name_of(check: ModuleType) -> str:
 
 def kind_of(check: ModuleType) -> Kind:
     """What a check finds, as the manual tells it."""
-    return Kind(name_of(check), check.LEVEL, check.WHY, check.BAD, check.GOOD)
+    says = (check.__doc__ or "").partition("\n")[0]
+    return Kind(name_of(check), check.LEVEL, check.WHY, check.BAD, check.GOOD, says)

@@ -254,6 +254,11 @@ class BoardRules(Noun):
     attendance_floor: Share = Field(
         description="The share of the counted minutes below which it gives no hours.", examples=["90 %"]
     )
+    policies: tuple[Id, ...] = Field(
+        default=(),
+        description="The policies it asks to see, by the short names that courses use.",
+        examples=[["refund", "cancellation"]],
+    )
     note: Text = Field(
         description="What else has to be known when its rules are used.",
         examples=["Check the living rule first."],
