@@ -149,7 +149,7 @@ class Matching(Noun):
     @model_validator(mode="after")
     def _told_apart(self) -> Self:
         lefts = [one.left for one in self.pairs]
-        rights = [one.right for one in (*self.pairs, *self.spare)]
+        rights = [*(one.right for one in self.pairs), *(one.right for one in self.spare)]
         if len(set(lefts)) < len(lefts) or len(set(rights)) < len(rights):
             raise ValueError("two lines of one side read the same: each may stand once")
         return self

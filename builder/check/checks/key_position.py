@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from builder.check.evidence import Evidence, Finding
@@ -11,6 +11,7 @@ from builder.check.wording.asked import spoken
 from builder.check.wording.chance import chance_of
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.wording import Thresholds
 
 LEVEL: Level = "advice"
 WHY = (
@@ -45,18 +46,15 @@ GOOD = _questions(0, 3, 2, 1, 2, 0, 1, 3)
 
 def check(evidence: Evidence) -> Iterator[Finding]:
     """Questions with one right answer, by how many options they have, whose positions are out of balance."""
-    book = spoken(evidence)
+    if (book := spoken(evidence)) is None:
+        return
     places: dict[int, list[int]] = defaultdict(list)
     for question in evidence.course.questions.values():
         if question.one is not None:
             places[len(question.one.options)].append(question.one.right[0])
-    for options, taken in sorted(places.items()) if book else ():
+    for options, taken in sorted(places.items()):
         counts = [taken.count(place) for place in range(options)]
-        limits, mean = book.thresholds, Fraction(len(taken), options)
-        expected = Fraction(limits.key_expected.value)
-        if options > _MOST_EXACT and mean < expected:
-            continue
-        if chance_of(counts, expected) < limits.key_chance.value:
+        if _uneven(book.thresholds, counts):
             yield Finding(
                 "course.yml",
                 (),
@@ -64,3 +62,10 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 f"{', '.join(map(str, counts))} times from first to last place: more uneven than chance.",
                 "Move some right answers to where they are seldom.",
             )
+
+
+def _uneven(limits: Thresholds, counts: Sequence[int]) -> bool:
+    expected = Fraction(limits.key_expected.value)
+    if len(counts) > _MOST_EXACT and Fraction(sum(counts), len(counts)) < expected:
+        return False
+    return chance_of(counts, expected) < limits.key_chance.value

@@ -43,9 +43,9 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """Right options that are longer than every wrong one by far, in questions and in visits of cases."""
     for book, question in asked(evidence):
         yield from _told(book, question)
-    if (book := spoken(evidence)) is not None:
+    if (spoken_of := spoken(evidence)) is not None:
         for visit in shown_options(evidence):
-            yield from _told(book, visit)
+            yield from _told(spoken_of, visit)
 
 
 def _told(book: WordingBook, question: Asked) -> Iterator[Finding]:

@@ -10,6 +10,7 @@ from builder.check.wording.asked import asked
 from builder.check.wording.numbers import span_of
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.place import Path
 
 LEVEL: Level = "advice"
 WHY = "Where a value lies in two options, both are right for it, and nobody can know which one is meant."
@@ -39,7 +40,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
     """Options that overlap one before them, told at the later one."""
     for _, question in asked(evidence):
         spans = [(one, span) for one in question.options if (span := span_of(one.text)) is not None]
-        told = {}
+        told: dict[Path, tuple[str, str]] = {}
         for (one, span), (other, later) in combinations(spans, 2):
             if span.meets(later):
                 told.setdefault(other.path, (one.text, other.text))

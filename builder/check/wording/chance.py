@@ -30,8 +30,10 @@ def chi_square_tail(statistic: float | Fraction, degrees: int) -> float:
     """The chance that chi-square with these whole degrees of freedom is as large or larger."""
     half = float(statistic) / 2
     if degrees % 2 == 0:
-        return math.exp(-half) * sum(half**power / math.factorial(power) for power in range(degrees // 2))
-    odd = sum(half ** (power + 0.5) / math.gamma(power + 1.5) for power in range(degrees // 2))
+        return math.exp(-half) * sum(
+            math.pow(half, power) / math.factorial(power) for power in range(degrees // 2)
+        )
+    odd = sum(math.pow(half, power + 0.5) / math.gamma(power + 1.5) for power in range(degrees // 2))
     return math.erfc(math.sqrt(half)) + math.exp(-half) * odd
 
 
