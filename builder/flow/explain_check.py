@@ -20,7 +20,6 @@ from builder.read.taught import read_class
 FORMAT = "caseloom/explain/1"
 _WIDTH = 96
 _MOST_LINES = 24
-_NOT_THERE = "(the file is not there)"
 
 
 def explain_check(name: str | None) -> tuple[list[str], dict[str, Any]]:
@@ -62,7 +61,7 @@ def _in_words(kind: Kind, says: str) -> Iterator[str]:
 
 def _lines(example: Example) -> Iterator[str]:
     """The lines of an example, made safe to print and cut to what a person reads."""
-    lines = example.written.split("\n") if example.text else [_NOT_THERE]
+    lines = example.written.split("\n") if example.text else [_without_text(example)]
     shown = [printable(line.replace("\t", "→   ")).rstrip() for line in lines]
     while shown and not shown[-1]:
         shown.pop()
@@ -72,7 +71,11 @@ def _lines(example: Example) -> Iterator[str]:
         yield "    …"
 
 
+def _without_text(example: Example) -> str:
+    return f"(a link to {example.link})" if example.link else "(the file is not there)"
+
+
 def _as_data(example: Example) -> dict[str, Any]:
     more = [_as_data(one) for one in example.more]
     text = example.written.encode("utf-8", errors="replace").decode() if example.text else None
-    return {"file": example.file, "at": example.at, "text": text, "more": more}
+    return {"file": example.file, "at": example.at, "text": text, "link": example.link, "more": more}

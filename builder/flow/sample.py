@@ -27,6 +27,9 @@ def lay_over(example: Example, root: Path) -> Path:
         path = root / (one.file if one.file.startswith(_SHARED) else f"course/{one.file}")
         if not one.text:
             path.unlink(missing_ok=True)
+            if one.link:
+                path.parent.mkdir(parents=True, exist_ok=True)
+                path.symlink_to(one.link)
             continue
         path.parent.mkdir(parents=True, exist_ok=True)
         whole = path.read_text(encoding="utf-8") if path.is_file() else ""

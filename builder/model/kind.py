@@ -14,13 +14,15 @@ class Example:
 
     A text that begins with `format:`, or of a file that the sample has not, is the whole file. Any other
     text is some keys of the block `at` (such as `visits/0`; empty is the file itself), put in place of the
-    same keys there. Without a text the file is not there at all. `more` holds files that belong to it.
+    same keys there. Without a text the file is not there at all, or is a link. `more` holds files that
+    belong to it.
     """
 
     file: str
     text: str = ""
     at: str = ""
     more: tuple[Example, ...] = ()
+    link: str = ""
 
     @property
     def written(self) -> str:

@@ -26,6 +26,7 @@ BOOKS: dict[str, type[Noun]] = {
     "severity.yml": SeverityBook,
     "references.yml": ReferenceBook,
 }
+SHIPPED = "content/"
 WORDS = "words.yml"
 WORDING = "wording.yml"
 SHARED: dict[str, type[Noun]] = {"cards": Card, "rules": Rule, "boards": BoardRules}
@@ -48,15 +49,26 @@ class Named:
 
 
 def files_in(root: Path, folder: str, ending: str, before: str = "") -> Iterator[Named]:
-    """The files below `root/folder` with this ending, sorted by name; `before` is put before their names."""
+    """The files below `root/folder` with this ending, sorted by name; `before` is put before their names.
+
+    A link that leads out of a course is not followed: a page could show what is no part of it.
+    """
     for path in sorted((root / folder).rglob(f"*{ending}")):
-        if path.is_file() and not any(_is_hidden(step) for step in path.relative_to(root).parts):
+        if (
+            path.is_file()
+            and (before == SHIPPED or _is_inside(path, root))
+            and not any(_is_hidden(step) for step in path.relative_to(root).parts)
+        ):
             yield Named(path, before + path.relative_to(root).as_posix())
 
 
 def strays(root: Path) -> Iterator[Diagnostic]:
-    """Advice on everything in a course folder that nothing reads."""
+    """Advice on everything in a course folder that nothing reads, and every link that is not followed."""
     for path in _visible(root):
+        if path.name not in ELSEWHERE:
+            yield from (
+                _link(one, root) for one in (path, *sorted(path.rglob("*"))) if _leads_away(one, root)
+            )
         folder, name = path.is_dir(), path.name
         if folder and name in NOT_READ_YET and any(_visible(path)):
             message = f"The folder `{name}` is not read by this version."
@@ -66,6 +78,21 @@ def strays(root: Path) -> Iterator[Diagnostic]:
             yield from (_stray(one, root, ending) for one in path.rglob("*") if _is_stray(one, root, ending))
         elif name not in (SINGLE if not folder else (*NOT_READ_YET, *ELSEWHERE)) and not _is_readme(name):
             yield _unknown(name, folder=folder)
+
+
+def _is_inside(path: Path, root: Path) -> bool:
+    return path.resolve().is_relative_to(root.resolve())
+
+
+def _leads_away(path: Path, root: Path) -> bool:
+    return path.is_symlink() and not (_is_inside(path, root) and path.exists())
+
+
+def _link(path: Path, root: Path) -> Diagnostic:
+    message = "This link leads out of the course folder." if path.exists() else "This link leads to nothing."
+    place = Place(path.relative_to(root).as_posix())
+    remedy = "Put a copy of the file in its place, or remove it."
+    return Diagnostic("link_not_followed", "error", place, message, remedy)
 
 
 def _visible(folder: Path) -> list[Path]:

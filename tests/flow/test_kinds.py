@@ -4,31 +4,18 @@ from pathlib import Path
 
 import pytest
 
-from builder.diagnostic import Diagnostic
-from builder.flow import opened as opening
 from builder.flow.kinds import KINDS
-from builder.flow.sample import lay_over
-from builder.model.kind import Example, Kind
-from builder.read.taught import read_class
+from builder.model.kind import Kind
+from tests.flow.hostile import HOSTILE
+from tests.flow.laid import OF_THE_SAMPLE, SAID, everything, printed
 
 EVERY = pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
-
-
-def found(example: Example, root: Path) -> list[Diagnostic]:
-    """All that is to fix in the sample with this example in it, its class included."""
-    lay_over(example, root)
-    with pytest.MonkeyPatch.context() as patch:
-        patch.setattr(opening, "shipped", lambda name: root / name)
-        opened = opening.open_course(root / "course")
-    of_class = read_class(root / "course/classes/may", opened.course).found if opened.course else []
-    return [one for one in (*opened.to_fix, *of_class) if not one.accepted]
 
 
 @pytest.fixture(scope="module")
 def before(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
     """What is found in the sample as it is: nobody has signed it."""
-    told = found(Example("course.yml", "id: little"), tmp_path_factory.mktemp("sample"))
-    return {one.check for one in told}
+    return {one.check for one in everything(OF_THE_SAMPLE, tmp_path_factory.mktemp("sample"))[0]}
 
 
 def test_the_sample_is_sound(before: set[str]) -> None:
@@ -40,18 +27,20 @@ def test_the_sample_is_sound(before: set[str]) -> None:
 def test_the_bad_example_is_found_by_its_own_check_alone(
     kind: Kind, tmp_path: Path, before: set[str]
 ) -> None:
-    """Beside what the sample itself has, nothing else is found, and at the level that is promised."""
-    told = found(kind.bad, tmp_path)
+    """Nothing else is found beside what the sample has; it is at its level, and printed word for word."""
+    told, places = everything(kind.bad, tmp_path)
     assert {one.check for one in told} - (before - {kind.name}) == {kind.name}
     assert {one.level for one in told if one.check == kind.name} == {kind.level}
+    said = (SAID / f"{kind.name}.txt").read_text(encoding="utf-8")
+    assert printed(told, places, before - {kind.name}) == said
 
 
 @EVERY
 def test_the_good_example_is_not_found(kind: Kind, tmp_path: Path, before: set[str]) -> None:
     """What the manual shows as right leaves nothing to fix; one signature leaves fewer to ask for."""
-    told = {one.check: one.message for one in found(kind.good, tmp_path / "good")}
+    told = {one.check: one.message for one in everything(kind.good, tmp_path / "good")[0]}
     if kind.name == "not_reviewed":
-        bad = {one.check: one.message for one in found(kind.bad, tmp_path / "bad")}
+        bad = {one.check: one.message for one in everything(kind.bad, tmp_path / "bad")[0]}
         assert told.pop(kind.name) != bad[kind.name]
     assert told.keys() <= before - {kind.name}
 
@@ -61,3 +50,8 @@ def test_it_says_why_in_a_sentence_or_two(kind: Kind) -> None:
     """Plain sentences, short enough to be read."""
     assert kind.why.endswith(".")
     assert 20 < len(kind.why) < 300
+
+
+def test_nothing_is_written_down_that_is_no_longer_tried() -> None:
+    """Each file there is of a kind, or of a course that means harm."""
+    assert {path.stem for path in SAID.glob("*.txt")} == KINDS.keys() | HOSTILE.keys()

@@ -27,8 +27,8 @@ MAY_IMPORT: dict[str, tuple[str, ...]] = {
     "doors": (*GROUND, "model"),
     **dict.fromkeys(VERBS, (*GROUND, "model", "doors")),
     "flow": (*GROUND, "model", "doors", *VERBS),
-    "host": (*GROUND, "model", "flow"),
-    "preview": (*GROUND, "model", "flow"),
+    "host": (*GROUND, "model", "doors", "flow"),
+    "preview": (*GROUND, "model", "doors", "flow"),
     "cli": (*GROUND, "model", "flow", "host", "preview"),
     "__main__": ("cli",),
 }
@@ -51,12 +51,19 @@ OPENED_BY: dict[str, tuple[str, ...]] = {
     "pysat": ("builder.doors.solver",),
     "sqlalchemy": ("builder.doors.store",),
     "sqlite3": ("builder.doors.store",),
+    "starlette": ("builder.doors.serve",),
     "typst": ("builder.doors.press",),
+    "uvicorn": ("builder.doors.serve",),
+    "watchfiles": ("builder.doors.watch",),
     "yaml": ("builder.doors.yaml",),
 }
 
-# Modules tested elsewhere: the steps of an upgrade are run, all in a row, by the test of upgrading.
-TESTED_BY = {"builder.doors.store.migrations": "tests/doors/store/test_upgrade"}
+# Modules tested elsewhere: the steps of an upgrade by the test of upgrading, all in a row; the kinds of
+# fault, each with two examples, by the test that lays every example over the sample.
+TESTED_BY = {
+    "builder.doors.store.migrations": "tests/doors/store/test_upgrade",
+    "builder.read.kinds": "tests/flow/test_kinds",
+}
 
 # Clock, randomness and environment enter at the edge, as arguments: these parts never reach for them.
 SEALED = ("place", "diagnostic", "fault", "model", *VERBS)

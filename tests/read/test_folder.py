@@ -52,3 +52,23 @@ def test_strays_are_told_with_what_they_may_have_been(tmp_path: Path) -> None:
         ("folder_not_read", "panel/", "Nothing is lost; it is only not used yet."),
         ("file_not_read", "zzz", "Move it away if it is not needed."),
     ]
+
+
+def test_links_out_of_the_course_are_not_followed(tmp_path: Path) -> None:
+    """Nothing outside is read through a file, a folder or a ring of links; inside a link is a file."""
+    made(tmp_path, "elsewhere/b.yml")
+    root = made(tmp_path / "course", "rules/a.yml", "cases/c.yml", "out/d.yml")
+    (root / "rules/away.yml").symlink_to(tmp_path / "elsewhere/b.yml")
+    (root / "rules/lost.yml").symlink_to("nothing.yml")
+    (root / "rules/same.yml").symlink_to("a.yml")
+    (root / "stations").symlink_to(tmp_path / "elsewhere")
+    (root / "cases/ring").symlink_to(root)
+    (root / "out/away.yml").symlink_to(tmp_path / "elsewhere/b.yml")
+    names = [one.file for folder in ("rules", "stations", "cases") for one in files_in(root, folder, ".yml")]
+    assert names == ["rules/a.yml", "rules/same.yml", "cases/c.yml"]
+    remedy = "Put a copy of the file in its place, or remove it."
+    assert [one for one in told(root) if one[0] == "link_not_followed"] == [
+        ("link_not_followed", "rules/away.yml", remedy),
+        ("link_not_followed", "rules/lost.yml", remedy),
+        ("link_not_followed", "stations", remedy),
+    ]

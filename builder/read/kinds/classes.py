@@ -22,7 +22,7 @@ _of_sheet = partial(
 _TWO_DAYS = """
 agenda:
   - {day: 1, start: 09:00, end: 10:00, title: Cold, kind: lecture, objectives: [choose]}
-  - {day: %s, start: 10:30, end: 11:30, title: Wraps, kind: hands_on, objectives: [choose]}
+  - {day: %s, start: 10:00, end: 11:00, title: Wraps, kind: hands_on, objectives: [choose]}
 """
 
 OF_CLASSES: tuple[Kind, ...] = (

@@ -15,6 +15,14 @@ OF_FOLDERS: tuple[Kind, ...] = (
         Example(CLASS, OF_THE_CLASS),
     ),
     Kind(
+        "link_not_followed",
+        "error",
+        "A link that leads out of the course could print what is no part of it, and breaks elsewhere.",
+        Example("rules/numb_glide.yml", link="../../elsewhere/numb_glide.yml"),
+        Example("rules/numb_glide.yml", GOOD_RULE),
+        "A link in the course folder leads out of it, or to nothing.",
+    ),
+    Kind(
         "file_not_read",
         "advice",
         "Only files with the right ending in the right folder are read. This one is passed over.",

@@ -9,15 +9,10 @@ from builder.read.kinds.syntax import CASE
 
 _of_course = partial(kind, where="course.yml")
 _of_visit = partial(kind, where=f"{CASE} visits/0")
-_TEST = """
-tests:
-  - id: final
-    title: Final test
-    cases: [%s]
-    plan:
-      - {objective: choose, topic: option, count: 1}
-    seed: little
-    pass_mark: 75 %%
+_SETS = """
+practice:
+  - {id: first, title: First cases, cases: [fence]}
+  - {id: %s, title: More cases, cases: [fair]}
 """
 _REQUIRED = "requirements: {test: %s, stations: [%s], attendance: 90 %%}"
 RULE = """
@@ -140,8 +135,8 @@ OF_NAMES: tuple[Kind, ...] = (
         "id_twice",
         "Two of one name cannot be told apart, neither by the tool nor by whoever reads the results.",
         "course.yml",
-        bad="objectives:\n  - {id: choose, text: Choose what fits.}\n  - {id: choose, text: Name what fits.}",
-        good="objectives:\n  - {id: choose, text: Choose what fits.}\n  - {id: name, text: Name what fits.}",
+        bad=_SETS % "first",
+        good=_SETS % "second",
     ),
     Kind(
         "id_not_file_name",

@@ -11,6 +11,10 @@ from builder.read.kinds.syntax import CASE, CLASS, OF_THE_CLASS
 _of_visit = partial(kind, where=f"{CASE} visits/0")
 _of_case = partial(kind, where=CASE)
 _of_class = partial(kind, where=CLASS, good=OF_THE_CLASS)
+_AGENDA = """
+agenda:
+  - {day: 1, start: %s, end: 10:00, title: Cold, kind: lecture, objectives: [choose]}
+"""
 _LEVELS = "criteria:\n  - {id: cloth, title: Cloth, levels: [%s]}"
 
 OF_VALUES: tuple[Kind, ...] = (
@@ -123,8 +127,8 @@ OF_VALUES: tuple[Kind, ...] = (
         "time_expected",
         "Minutes are counted from these times, so each is written to the minute and in one way.",
         "course.yml",
-        bad="agenda:\n  - {day: 1, start: 9 o'clock, end: 10:00, title: Cold, kind: lecture}",
-        good="agenda:\n  - {day: 1, start: 09:00, end: 10:00, title: Cold, kind: lecture}",
+        bad=_AGENDA % "9 o'clock",
+        good=_AGENDA % "09:00",
     ),
     _of_visit(
         "value_refused",
