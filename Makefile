@@ -87,6 +87,9 @@ test: system-tests $(AXE) lint ## run everything that must hold
 bench: env ## measure the speed, as ratios of one run
 	@$(BIN)/pytest -q -s -p no:cacheprovider tests/bench/bench_*.py
 
+planted: env ## print what is found when each known fault is planted in the rules, one at a time
+	@$(BIN)/python -m tests.judge.show_planted
+
 sheets: env system-tests ## answer the demo's test in a browser again, after a change of its cases
 	@$(BIN)/python -m tests.demo.write_sheets
 

@@ -23,11 +23,12 @@ from builder.cli.options import json_option, say, say_json
 def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_json: bool) -> int:
     """Print the judgement of CASE in COURSE: phase, severity, session, and every option as written.
 
-    With `reviews` in place of a case: every rule and card, as a clinician goes through them. With `check`
-    and a name: what that check says and why, with an example that it finds and one that it does not.
+    In place of a case, `reviews`: all that a clinician is to go through; `flags`: which rule stops which
+    card; `check` and a name: what that check says and why, with an example of either kind.
     """
     from builder.fault import Fault
     from builder.flow.explain_check import explain_check
+    from builder.flow.flags import explain_flags
     from builder.flow.opened import explain_case, open_course
     from builder.flow.reviews import review_list, write_review_sheet
 
@@ -40,7 +41,8 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
     if case == "reviews" and out is not None:
         say([write_review_sheet(opened, out)])
         return 0
-    _print(*(review_list(opened) if case == "reviews" else explain_case(opened, case)), as_json=as_json)
+    told = {"reviews": review_list, "flags": explain_flags}.get(case)
+    _print(*(told(opened) if told else explain_case(opened, case)), as_json=as_json)
     return 0
 
 

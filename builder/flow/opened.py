@@ -16,9 +16,9 @@ from builder.fault import Fault
 from builder.judge.coverage import covered
 from builder.judge.examples import failed_examples
 from builder.judge.explain import as_json as explained_as_json
-from builder.judge.explain import in_words
 from builder.judge.judge import Judge
 from builder.judge.prove import holes
+from builder.judge.trace import in_words
 from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
 from builder.place import Places

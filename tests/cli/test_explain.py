@@ -12,7 +12,7 @@ def test_a_case_is_told_visit_by_visit() -> None:
     done = run("explain", small(), "unicycle_thigh")
     assert status(done) == 0
     assert done.output.count("  Phase ") == 4
-    assert "would change it:" in done.output
+    assert "Would change it:" in done.output
 
 
 def test_the_data_has_its_fixed_shape() -> None:
@@ -31,6 +31,12 @@ def test_what_is_to_be_reviewed_is_listed(tmp_path: Path) -> None:
     done = run("explain", small(), "reviews", "--out", tmp_path / "sheet.html")
     assert status(done) == 0
     assert (tmp_path / "sheet.html").is_file()
+
+
+def test_the_stop_rules_are_laid_against_the_cards() -> None:
+    """The table of proof, as text and as data."""
+    assert "0 left open" in run("explain", small(), "flags").output
+    assert json.loads(run("explain", small(), "flags", "--json").output)["open"] == 0
 
 
 def test_a_check_is_told_with_both_examples() -> None:

@@ -15,16 +15,21 @@ Damage = Callable[[World], World]
 
 def without_rule(name: str) -> Damage:
     """One rule is missing."""
-    return lambda world: _with_rules(
-        world, {one: rule for one, rule in world.content.rules.items() if one != name}
-    )
+
+    def damage(world: World) -> World:
+        return _with_rules(world, {one: rule for one, rule in world.content.rules.items() if one != name})
+
+    return told(damage, f"without the rule {name}")
 
 
 def with_rule(when: dict[str, Any], **effect: object) -> Damage:
     """One rule is too many."""
-    return lambda world: _with_rules(
-        world, {**world.content.rules, "bad": Rule.model_validate(small.rule("bad", when, **effect))}
-    )
+
+    def damage(world: World) -> World:
+        bad = Rule.model_validate(small.rule("bad", when, **effect))
+        return _with_rules(world, {**world.content.rules, "bad": bad})
+
+    return told(damage, f"with a rule for {when}: {effect}")
 
 
 def rule_changed(name: str, **changed: Any) -> Damage:  # noqa: ANN401 - any part of a rule
@@ -35,7 +40,7 @@ def rule_changed(name: str, **changed: Any) -> Damage:  # noqa: ANN401 - any par
         rule = world.content.rules[name].model_copy(update=written)
         return _with_rules(world, {**world.content.rules, name: rule})
 
-    return damage
+    return told(damage, f"the rule {name} with {changed}")
 
 
 def options_changed(name: str, **changed: Any) -> Damage:  # noqa: ANN401 - any part of an effect
@@ -45,17 +50,19 @@ def options_changed(name: str, **changed: Any) -> Damage:  # noqa: ANN401 - any 
         options = [one.model_copy(update=changed) for one in world.content.rules[name].options]
         return rule_changed(name, options=tuple(options))(world)
 
-    return damage
+    return told(damage, f"the effects of {name} with {changed}")
 
 
 def rows_changed(card: str, *phases: str, **changed: Any) -> Damage:  # noqa: ANN401 - any part of a row
     """The rows of a card that are about a phase say something else."""
-    return _card(card, lambda row: row.model_copy(update=changed) if set(phases) & set(row.phase) else row)
+    damage = _card(card, lambda row: row.model_copy(update=changed) if set(phases) & set(row.phase) else row)
+    return told(damage, f"the card {card} in {', '.join(phases)} with {changed}")
 
 
 def rows_missing(card: str, phase: str) -> Damage:
     """The rows of a card that are about a phase are missing."""
-    return _card(card, lambda row: None if phase in row.phase else row)
+    damage = _card(card, lambda row: None if phase in row.phase else row)
+    return told(damage, f"the card {card} without a row for {phase}")
 
 
 def _card(name: str, change: Callable[[CellRow], CellRow | None]) -> Damage:
@@ -75,6 +82,12 @@ def phase_applies_to(injuries: list[str]) -> Damage:
         book = world.content.phases.model_copy(update={"does_not_apply": parse({"injury": injuries})})
         return World(replace(world.content, phases=book))
 
+    return told(damage, f"phases that apply to all but {', '.join(injuries)}")
+
+
+def told(damage: Damage, words: str) -> Damage:
+    """The same damage, which says of itself what it does."""
+    damage.__doc__ = words
     return damage
 
 

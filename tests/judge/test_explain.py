@@ -1,11 +1,9 @@
-"""Explaining: the JSON shape `caseloom/explain/1`, and the trace in words."""
+"""Explaining: the JSON shape `caseloom/explain/1`."""
 
 import json
 from typing import Any
 
-import pytest
-
-from builder.judge.explain import as_json, in_words
+from builder.judge.explain import as_json
 from builder.judge.judge import Judge
 from tests.judge.small import RULES, case, content, rule
 
@@ -119,25 +117,3 @@ def test_a_referral_says_what_to_do_first() -> None:
     assert session["first_action"] == {"do": ["Call for help."], "avoid": ["Wait."]}
     assert MADE["visits"][1]["phase"]["possible"] == ["none"]
     assert MADE["visits"][0]["session"]["first_action"] is None
-
-
-@pytest.mark.parametrize(
-    "line",
-    [
-        "A bruise (bruise)",
-        "  Phase     acute",
-        "            By the calendar early repair begins in 54 h.",
-        "  Severity  moderate",
-        "  Session   Go on",
-        "  Session   Stop and refer, emergency",
-        "            head: Why head.",
-        "            do: Call for help.",
-        "            do not: Wait.",
-        "  Chosen    Cold, on: OK as written, at worst not here",
-        "            numb (open): Why numb.",
-        "  Wrong     Stroke, on: Not here; does not serve today's aim",
-    ],
-)
-def test_the_trace_in_words(line: str) -> None:
-    """What a terminal shows of the same judgement."""
-    assert line in list(in_words(BRUISE, JUDGE.case(BRUISE), JUDGE.content))
