@@ -27,6 +27,7 @@ from builder.model.library import Course
 from builder.model.paper import PublishedTest
 from builder.model.records import ClassFolder, Terms
 from builder.read.course import read_course
+from builder.read.nearest import suggest
 from builder.read.taught import read_class
 
 
@@ -65,11 +66,8 @@ def lay_out(folder: Path, klass: str, private: Path, records: Path) -> Desk:
         raise Fault("The course cannot be read.", f"Run check on {folder} and mend what it names.")
     place = folder / "classes" / klass
     if not place.is_dir():
-        known = (
-            ", ".join(sorted(one.name for one in (folder / "classes").glob("*") if one.is_dir()))
-            or "none yet"
-        )
-        raise Fault(f"There is no class `{klass}`.", f"The classes are: {known}.")
+        known = [one.name for one in (folder / "classes").glob("*") if one.is_dir()]
+        raise Fault(f"There is no class `{klass}`.", suggest(klass, known, "There is no class yet."))
     reading = read_class(place, course)
     if reading.folder is None or any(one.level == "error" for one in reading.found):
         raise Fault(f"The class {klass} has errors to fix:", as_text(reading.found, reading.places))

@@ -6,6 +6,8 @@ import pytest
 
 from builder.fault import Fault
 from builder.flow.opened import explain_case, open_course
+from builder.flow.sample import lay_over
+from builder.model.kind import Example
 from tests.demo.built import opened
 from tests.demo.small import small_course
 
@@ -62,10 +64,10 @@ def test_a_folder_without_a_course_is_a_fault(tmp_path: Path) -> None:
         open_course(tmp_path)
 
 
-def test_an_unknown_case_names_those_there_are() -> None:
-    """Asking for a case that is not there lists the ones that are."""
-    with pytest.raises(Fault, match="unicycle_thigh"):
-        explain_case(opened(), "nobody")
+def test_an_unknown_case_names_the_nearest() -> None:
+    """Asking for a case that is not there tells which may be meant."""
+    with pytest.raises(Fault, match="`unicycle_thigh`"):
+        explain_case(opened(), "unicycle_tigh")
 
 
 def test_a_case_is_explained_in_words_and_as_data() -> None:
@@ -74,3 +76,16 @@ def test_a_case_is_explained_in_words_and_as_data() -> None:
     assert data["format"] == "caseloom/explain/1"
     assert len(data["visits"]) == 4
     assert sum(line.startswith("  Session") for line in lines) == 4
+
+
+def test_what_is_accepted_stays_out_of_what_is_to_fix(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """From the comment in a file to the reason among the data, and nothing of it in the counts."""
+    quiet = Example("course.yml", "lessons: []  # accepted: lesson_not_listed, because the page is a draft")
+    lay_over(quiet, tmp_path)
+    monkeypatch.setattr("builder.flow.opened.shipped", lambda name: tmp_path / name)
+    course = open_course(tmp_path / "course")
+    told = course.json()["accepted"]
+    assert [(one["check"], one["because"]) for one in told] == [("lesson_not_listed", "the page is a draft")]
+    assert "lesson_not_listed" not in course.text(width=80, colour=False)
