@@ -55,8 +55,8 @@ def check(evidence: Evidence) -> Iterator[Finding]:
 
 def _taught(course: Course) -> set[str]:
     """What lessons and agenda name; a course without an agenda is taught by its lessons alone."""
-    parts = (*course.file.lessons, *course.file.agenda)
-    return {name for part in parts for name in part.objectives}
+    lessons = {name for one in course.file.lessons for name in one.objectives}
+    return lessons | {name for one in course.file.agenda for name in one.objectives}
 
 
 def _proven(course: Course) -> set[str]:
