@@ -7,12 +7,14 @@ from pathlib import Path
 from typing import Any
 
 from builder.assess.shortfalls import shortfalls
+from builder.check.accept import accept, guarded_rules
 from builder.check.evidence import Evidence
 from builder.check.registry import run_checks
 from builder.check.show import as_json, as_text
 from builder.diagnostic import Diagnostic, in_order
 from builder.disk import shipped
 from builder.fault import Fault
+from builder.flow.kinds import LEVELS
 from builder.judge.coverage import covered
 from builder.judge.examples import failed_examples
 from builder.judge.explain import as_json as explained_as_json
@@ -23,6 +25,7 @@ from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
 from builder.place import Places
 from builder.read.course import read_all
+from builder.read.nearest import suggest
 
 
 @dataclass(frozen=True)
@@ -67,13 +70,14 @@ def open_course(folder: Path) -> Opened:
         covered(judge, course.cases, judged),
     )
     found = [*reading.found, *run_checks(evidence), *shortfalls(course, judged)]
-    return Opened(course, judged, tuple(in_order(found)), reading.places)
+    told = accept(in_order(found), reading.places, LEVELS, guarded_rules(course.content), suggest)
+    return Opened(course, judged, told, reading.places)
 
 
 def explain_case(opened: Opened, name: str) -> tuple[list[str], dict[str, Any]]:
     """The judgement of one case, in words and in the shape `caseloom/explain/1`."""
     if opened.course is None or name not in opened.course.cases:
-        known = ", ".join(opened.course.cases) if opened.course else "none that can be read"
-        raise Fault(f"There is no case `{name}`.", f"The cases are: {known}.")
+        known = opened.course.cases if opened.course else ()
+        raise Fault(f"There is no case `{name}`.", suggest(name, known, "No case can be read."))
     case, judged = opened.course.cases[name], opened.judged[name]
     return list(in_words(case, judged, opened.course.content)), explained_as_json(case, judged)
