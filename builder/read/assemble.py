@@ -23,12 +23,16 @@ from builder.read.shelf import Shelf
 
 K = TypeVar("K", AuthorQuestion, Card, Case, Rule, Station, BoardRules)
 
+JUDGED_BY = (FactBook, PhaseBook, SeverityBook)
+
 
 def assemble(
     shelf: Shelf, words: dict[str, str] | None, found: Iterable[Diagnostic], places: dict[str, Places]
 ) -> Course | None:
-    """The course, or None where one of the files it cannot do without makes no noun."""
+    """The course, or None where a file it cannot do without makes no noun, or nothing can be judged by."""
     faulty = frozenset(one.place.file for one in found if one.level == "error")
+    if any(one.file in faulty for book in JUDGED_BY for one in shelf.of(book)):
+        return None
     file, site, content = shelf.noun(CourseFile), shelf.noun(SiteConfig), _content(shelf, words, faulty)
     if file is None or site is None or content is None:
         return None

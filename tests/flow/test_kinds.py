@@ -11,6 +11,16 @@ from tests.flow.laid import OF_THE_SAMPLE, SAID, everything, printed
 
 EVERY = pytest.mark.parametrize("kind", KINDS.values(), ids=lambda kind: kind.name)
 
+CLINICAL = (
+    "chosen_not_right",
+    "contested_position",
+    "declared_phase",
+    "declared_severity",
+    "not_recorded",
+    "referral_missing",
+    "wrong_is_right",
+)
+
 
 @pytest.fixture(scope="module")
 def before(tmp_path_factory: pytest.TempPathFactory) -> set[str]:
@@ -55,3 +65,11 @@ def test_it_says_why_in_a_sentence_or_two(kind: Kind) -> None:
 def test_nothing_is_written_down_that_is_no_longer_tried() -> None:
     """Each file there is of a kind, or of a course that means harm."""
     assert {path.stem for path in SAID.glob("*.txt")} == KINDS.keys() | HOSTILE.keys()
+
+
+@pytest.mark.parametrize("name", CLINICAL)
+def test_a_clinical_check_names_its_rule(name: str, tmp_path: Path) -> None:
+    """A rule, a cell of a card, a clock, a sign, a table or an aim: whatever the judgement rests on."""
+    told = [one for one in everything(KINDS[name].bad, tmp_path)[0] if one.check == name]
+    assert all(one.rules for one in told)
+    assert told

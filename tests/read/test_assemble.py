@@ -60,3 +60,10 @@ def test_a_faulty_card_takes_its_cases_along() -> None:
 def test_there_is_no_course_without_words() -> None:
     """Without the words of the interface nothing can be shown."""
     assert assemble(SHELF, None, [], {}) is None
+
+
+def test_nothing_is_judged_by_a_book_with_faults() -> None:
+    """A table that asks for what is worked out from it would be asked in a ring."""
+    for book in ("facts", "phases", "severity"):
+        assert made(f"content/{book}.yml") is None
+    assert made("content/references.yml") is not None

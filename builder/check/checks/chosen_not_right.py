@@ -45,8 +45,14 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                 ("visits", index, "chosen", number),
                 f"{name} is chosen, but the rules say {_says(option)}.",
                 _remedy(option, judged),
-                tuple(rule.id for rule in option.rules if rule.effect != "ok"),
+                _rules(option, judged),
             )
+
+
+def _rules(option: OptionJudgement, judged: VisitJudgement) -> tuple[str, ...]:
+    """The rules that speak against it; where none does, today's aims."""
+    against = tuple(rule.id for rule in option.rules if rule.effect != "ok")
+    return against if option.at_worst != "ok" else tuple(f"aim.{aim}" for aim in judged.aims)
 
 
 def _said_elsewhere(option: OptionJudgement, judged: VisitJudgement) -> bool:

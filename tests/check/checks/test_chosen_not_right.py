@@ -48,7 +48,7 @@ def test_a_right_choice_is_silent() -> None:
             {"chosen": [{"card": "stroke", "site": "proximal"}]},
             "Stroke is chosen, but the rules say it does not serve today's aim.",
             "Choose a card that serves the aim: limit.",
-            (),
+            ("aim.limit",),
         ),
     ],
 )
