@@ -65,6 +65,19 @@ def write_tree(root: Path, tree: Mapping[str, str | bytes]) -> None:
         write_bytes(root / name, data if isinstance(data, bytes) else data.encode("utf-8"))
 
 
+def taken_over(source: Path, target: Path) -> bool:
+    """Let a file that stands also stand elsewhere: linked, or else copied; False where it cannot be."""
+    try:
+        target.parent.mkdir(parents=True, exist_ok=True)
+        try:
+            target.hardlink_to(source)
+        except OSError:
+            shutil.copyfile(source, target)
+    except OSError:
+        return False
+    return True
+
+
 @contextmanager
 def swapped_in(target: Path) -> Iterator[Path]:
     """Give a fresh folder to fill; it takes the place of `target` whole, only if all went well."""

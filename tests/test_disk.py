@@ -10,6 +10,7 @@ from builder.disk import (
     read_bytes,
     shipped,
     swapped_in,
+    taken_over,
     write_bytes,
     write_text,
     write_tree,
@@ -139,3 +140,13 @@ def test_a_part_that_is_missing_is_a_fault() -> None:
 def test_a_fingerprint_is_over_the_text() -> None:
     """The SHA-256 of the UTF-8 text, as hex."""
     assert fingerprint("é") == hashlib.sha256(b"\xc3\xa9").hexdigest()
+
+
+def test_a_file_is_taken_over_by_link_or_copy(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The bytes are the same either way; what is not there is not taken over."""
+    (tmp_path / "a").write_bytes(b"x")
+    assert taken_over(tmp_path / "a", tmp_path / "one" / "b")
+    assert not taken_over(tmp_path / "none", tmp_path / "c")
+    monkeypatch.setattr(Path, "hardlink_to", lambda *_: (_ for _ in ()).throw(OSError()))
+    assert taken_over(tmp_path / "a", tmp_path / "two" / "b")
+    assert (tmp_path / "one" / "b").read_bytes() == (tmp_path / "two" / "b").read_bytes() == b"x"

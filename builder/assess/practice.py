@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
+from types import MappingProxyType
 
 from builder.assess.laying import Laid, laid_out
 from builder.assess.opaque import Opaque
@@ -20,11 +21,27 @@ OPEN_TO_ALL = b"practice hides nothing"
 
 
 def practice_cases(
-    course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]
+    course: Course,
+    judged: Mapping[str, tuple[VisitJudgement, ...]],
+    known: Mapping[str, PracticeCase] = MappingProxyType({}),
 ) -> tuple[PracticeCase, ...]:
-    """Every case of the practice sets once, in the order of the sets."""
+    """Every case of the practice sets once, in the order of the sets; those `known` are not made again."""
     names = dict.fromkeys(name for one in course.file.practice for name in one.cases)
-    return tuple(practice_case(course, course.cases[name], judged[name]) for name in names)
+    return tuple(known.get(name) or practice_case(course, course.cases[name], judged[name]) for name in names)
+
+
+def room_cases(
+    course: Course,
+    judged: Mapping[str, tuple[VisitJudgement, ...]],
+    known: Container[str] = frozenset(),
+) -> dict[str, PracticeCase]:
+    """What may be shown to a whole room, by id: every case that stands in no test and is not `known`."""
+    tested = {name for one in course.file.tests for name in one.cases}
+    return {
+        name: practice_case(course, case, judged[name])
+        for name, case in course.cases.items()
+        if name not in tested and name not in known
+    }
 
 
 def practice_case(course: Course, case: Case, judged: tuple[VisitJudgement, ...]) -> PracticeCase:

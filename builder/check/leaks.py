@@ -28,7 +28,7 @@ OURS = "This is a fault of the program, not of the course: publish nothing, and 
 THEIRS = "Take the case `{case}` out of the pool of the test, or out of what shows it, and build again."
 
 
-class _Search:
+class Search:
     """Everything withheld by one course, ready to be looked for in file after file."""
 
     def __init__(self, rings: Sequence[KeyRing], course: Course) -> None:
@@ -42,6 +42,13 @@ class _Search:
         self.answers = [answer for ring in rings for key in ring.keys for answer in key.answers]
         self.options = {option for answer in self.answers for option in answer.options}
         self.names = {case.id: _address(case.id) for case in cases if case.id not in _own_names(course)}
+
+    def says(self) -> str:
+        """All that is looked for, as one text: where it is the same, the same file is as clean as before."""
+        looked = (self.never, self.elsewhere, self.in_tests)
+        texts = [[(one.text, one.what, one.case) for one in lookout.withheld] for lookout in looked]
+        answers = [one.model_dump_json() for one in self.answers]
+        return repr([texts, self.key_editions, answers, sorted(self.names)])
 
     def in_file(self, file: Published) -> Iterator[Diagnostic]:
         """Every leak of one file."""
@@ -84,7 +91,11 @@ class _Search:
 
 def find_leaks(files: Mapping[str, bytes], rings: Sequence[KeyRing], course: Course) -> list[Diagnostic]:
     """Every place of a published folder that gives a key away; files are keyed by their address in it."""
-    search = _Search(rings, course)
+    return leaks_in(files, Search(rings, course))
+
+
+def leaks_in(files: Mapping[str, bytes], search: Search) -> list[Diagnostic]:
+    """As `find_leaks`, by a search that was made ready before."""
     return [leak for name, data in sorted(files.items()) for leak in search.in_file(published(name, data))]
 
 

@@ -15,6 +15,7 @@ COMMANDS = {
     "explain": "Say what the rules make of a case, and why.",
     "schema": "Write what an editor needs to complete and check the files of a course.",
     "build": "Build the student site and the instructor site.",
+    "preview": "Show the course beside the editor, and follow every save.",
     "collect": "Take the answer sheets of a class into the record.",
     "grade": "Decide about every participant of a class.",
     "certify": "Write the certificate list of a class, and the refusals.",

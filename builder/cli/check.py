@@ -3,24 +3,45 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
-from builder.cli.options import colour, course_argument, json_option, say_json, width
+from builder.cli.options import colour, course_argument, fresh_option, home, json_option, say_json, width
+
+if TYPE_CHECKING:
+    from builder.flow.gate import Told
+    from builder.flow.opened import Opened
 
 
 @click.command("check")
 @course_argument
+@fresh_option
 @json_option
-def command(folder: Path, *, as_json: bool) -> int:
+def command(folder: Path, *, fresh: bool, as_json: bool) -> int:
     """Say everything that is to fix in COURSE, with file, line and remedy."""
+    found = _found(folder, fresh=fresh)
+    if as_json:
+        say_json(found.json())
+    else:
+        click.echo(found.text(width=width(), colour=colour()))
+    return 0 if found.sound else 1
+
+
+def _found(folder: Path, *, fresh: bool) -> Told | Opened:
+    """What is to fix; where no file has changed, what was found the last time."""
+    from builder.flow.gate import cache_of, gate_key, recall, remember
+
+    cache = key = None
+    if not fresh and (folder / "course.yml").is_file():
+        cache, key = cache_of(folder, home()), gate_key(folder)
+        if (known := recall(folder, cache, key)) is not None:
+            return known
     from builder.flow.opened import open_course
     from builder.flow.schema import refresh_schemas
 
-    opened = open_course(folder)
+    opened = open_course(folder, cache)
     refresh_schemas(folder)
-    if as_json:
-        say_json(opened.json())
-    else:
-        click.echo(opened.text(width=width(), colour=colour()))
-    return 0 if opened.sound else 1
+    if cache is not None and key is not None and opened.course is not None:
+        remember(folder, cache, key, opened.to_fix)
+    return opened

@@ -23,6 +23,9 @@ json_option = click.option("--json", "as_json", is_flag=True, help="Print data f
 out_option = click.option(
     "--out", type=click.Path(path_type=Path), default=None, help="Where the sites are written (COURSE/out)."
 )
+fresh_option = click.option(
+    "--fresh", is_flag=True, help="Work everything out anew, and use nothing kept from before."
+)
 class_option = click.option("--class", "klass", required=True, help="The class: a folder in COURSE/classes.")
 records_option = click.option(
     "--records", type=click.Path(path_type=Path), default=None, help="The record (COURSE/private/records.db)."
@@ -62,6 +65,11 @@ def say(lines: Iterable[str]) -> None:
 def say_json(data: object) -> None:
     """Print data for a program."""
     click.echo(json.dumps(data, ensure_ascii=False, indent=2))
+
+
+def home() -> Path:
+    """Where this person's own settings of the tool lie."""
+    return Path(click.get_app_dir("caseloom"))
 
 
 def width() -> int:

@@ -6,12 +6,32 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined, TemplateError
+from jinja2 import BytecodeCache, Environment, FileSystemLoader, StrictUndefined, TemplateError
+from jinja2.bccache import Bucket
 from markupsafe import Markup
 
 from builder.fault import Fault
 
 Fill = Callable[[str, Mapping[str, Any]], str]
+
+
+class _Compiled(BytecodeCache):
+    """Templates compiled once a process; one whose source has changed is compiled again."""
+
+    def __init__(self) -> None:
+        self._known: dict[str, bytes] = {}
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        """Give what was compiled before, if it was of this source."""
+        if bucket.key in self._known:
+            bucket.bytecode_from_string(self._known[bucket.key])
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        """Keep what was compiled."""
+        self._known[bucket.key] = bucket.bytecode_to_string()
+
+
+_COMPILED = _Compiled()
 
 
 def markup(text: str) -> str:
@@ -28,6 +48,7 @@ def filler(folder: Path, known: Mapping[str, Any]) -> Fill:
         trim_blocks=True,
         lstrip_blocks=True,
         auto_reload=False,
+        bytecode_cache=_COMPILED,
     )
     made.globals.update(known)
 

@@ -3,26 +3,37 @@
 from __future__ import annotations
 
 import secrets
+from collections.abc import Set as AbstractSet
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
 from multiprocessing import get_context
 from pathlib import Path
 
 from builder.assess.papers import papers_and_keys
-from builder.assess.practice import practice_cases
-from builder.check.leaks import find_leaks
+from builder.check.leaks import Search, leaks_in
 from builder.diagnostic import Diagnostic
 from builder.disk import swapped_in, write_text
+from builder.doors.cache import Cache, NoCache, digest
 from builder.doors.site import build_site
 from builder.fault import Fault
+from builder.flow.fingerprints import fingerprints
 from builder.flow.opened import Opened
+from builder.flow.sides import (
+    Planner,
+    Site,
+    Tests,
+    instructor_to_build,
+    read_record,
+    student_to_build,
+    write_record,
+)
 from builder.model.key import KeyRing
-from builder.model.library import Course
 from builder.model.paper import PublishedTest
-from builder.render.instructor import instructor_site
-from builder.render.student import student_site
+from builder.model.site import Finished
+from builder.render.address import published
 
 SECRET = Path("private") / "draw_secret"
+ALONE = 40  # so few pages are made sooner than another process is started
 
 
 @dataclass(frozen=True)
@@ -54,37 +65,48 @@ class KeyInPublished(Fault):
         self.leaks = leaks
 
 
-def build(opened: Opened, folder: Path, out: Path) -> Built:
-    """Write `out/publish` and `out/private`; both stand whole at the end, or the ones before stay."""
+def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -> Built:
+    """Write `out/publish` and `out/private`; both stand whole at the end, or the ones before stay.
+
+    With a cache the same bytes come out, sooner where pages stand already as they would be built.
+    """
     if opened.course is None or not opened.sound:
         raise Fault("The course has errors to fix.", "Run check, mend them, and build again.")
-    course = opened.course
+    course, kept = opened.course, cache or NoCache()
     drawn = papers_and_keys(course, opened.judged, read_secret(folder))
-    published, rings = tuple(one for one, _ in drawn), tuple(ring for _, ring in drawn)
-    student = student_site(course, practice_cases(course, opened.judged), published)
-    instructor = instructor_site(course, opened.judged, published, rings)
+    tests = Tests(tuple(one for one, _ in drawn), tuple(ring for _, ring in drawn))
+    planner = Planner(course, opened.judged, fingerprints(course), tests)
     targets = out / "publish", out / "private" / "instructor"
+    before = read_record(kept, "student"), read_record(kept, "instructor")
+    search = Search(tests.rings, course)
+    looked = digest(search.says())
     with swapped_in(targets[0]) as draft, swapped_in(targets[1]) as private_draft:
-        with ProcessPoolExecutor(2, mp_context=get_context("spawn")) as pool:
-            for done in [
-                pool.submit(build_site, student, draft),
-                pool.submit(build_site, instructor, private_draft),
-            ]:
-                done.result()
-        refuse_keys(draft, rings, course)
-    write_keys(out / "private", published, rings)
-    editions = {one.test: one.edition for one in published}
-    return Built(targets[0], targets[1], editions, len(student.pages) + len(instructor.pages))
+        student = student_to_build(planner, before[0], targets[0], draft)
+        instructor = instructor_to_build(planner, before[1], targets[1], private_draft)
+        finished = _pressed((student, draft), (instructor, private_draft))
+        clean = student.ready if before[0].searched == looked else {}
+        refuse_keys(draft, search, {published(at) for at in clean})
+    write_keys(out / "private", tests.published, tests.rings)
+    write_record(kept, "student", student.record(finished[0], looked))
+    write_record(kept, "instructor", instructor.record(finished[1], looked))
+    editions = {one.test: one.edition for one in tests.published}
+    return Built(targets[0], targets[1], editions, len(student.plan.pages) + len(instructor.plan.pages))
 
 
-def refuse_keys(site: Path, rings: tuple[KeyRing, ...], course: Course) -> None:
-    """Stop a build whose student side holds anything of a key."""
-    files = {
-        path.relative_to(site).as_posix(): path.read_bytes()
-        for path in sorted(site.rglob("*"))
-        if path.is_file()
-    }
-    if leaks := find_leaks(files, rings, course):
+def _pressed(*sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
+    """Every site built into its folder; side by side where that saves time."""
+    if sum(site.left for site, _ in sites) < ALONE:
+        return [build_site(site.plan, draft, site.ready) for site, draft in sites]
+    with ProcessPoolExecutor(len(sites), mp_context=get_context("spawn")) as pool:
+        works = [pool.submit(build_site, site.plan, draft, site.ready) for site, draft in sites]
+        return [work.result() for work in works]
+
+
+def refuse_keys(site: Path, search: Search, clean: AbstractSet[str] = frozenset()) -> None:
+    """Stop a build whose student side holds anything of a key; files known to be clean are passed over."""
+    names = {path.relative_to(site).as_posix(): path for path in sorted(site.rglob("*")) if path.is_file()}
+    files = {name: path.read_bytes() for name, path in names.items() if name not in clean}
+    if leaks := leaks_in(files, search):
         raise KeyInPublished(leaks)
 
 

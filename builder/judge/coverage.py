@@ -65,20 +65,31 @@ class Seen:
 
 
 def covered(
-    judge: Judge, cases: Mapping[str, Case], judged: Mapping[str, tuple[VisitJudgement, ...]]
+    judge: Judge,
+    cases: Mapping[str, Case],
+    judged: Mapping[str, tuple[VisitJudgement, ...]],
+    before: Iterable[Covered],
 ) -> tuple[Covered, ...]:
-    """Every rule, in order, with what some visit of these cases shows of it."""
+    """Each of these rules, with what some visit of these cases shows of it beside what was shown before."""
     visits = [one for case in cases.values() for one in _seen(judge, case, judged[case.id])]
     alone = {name for one in visits for option in one.options for name in _rests_on(option)}
-    found = []
-    for rule in judge.content.rules.values():
-        test = compiled(rule.when, judge.space)
-        derived = any(atom.name in DERIVED for atom in atoms(rule.when))
-        states = (one.state(derived=derived) for one in visits)
-        decides = rule.id in alone or any(_turns(judge, rule.id, test, visits))
-        misses = any(is_near_miss(rule.when, test, judge.space, state) for state in states)
-        found.append(Covered(rule.id, decides, misses))
-    return tuple(found)
+    return tuple(_shown(judge, visits, alone, one) for one in before)
+
+
+def nothing_shown(rules: Iterable[str]) -> tuple[Covered, ...]:
+    """Every rule before any visit is looked at."""
+    return tuple(Covered(rule, decides=False, near_miss=False) for rule in rules)
+
+
+def _shown(judge: Judge, visits: list[Seen], alone: set[str], before: Covered) -> Covered:
+    if before.decides and before.near_miss:
+        return before
+    name, when = before.rule, judge.content.rules[before.rule].when
+    test, derived = compiled(when, judge.space), any(atom.name in DERIVED for atom in atoms(when))
+    states = (one.state(derived=derived) for one in visits)
+    decides = before.decides or name in alone or any(_turns(judge, name, test, visits))
+    misses = before.near_miss or any(is_near_miss(when, test, judge.space, state) for state in states)
+    return Covered(name, decides, misses)
 
 
 def _rests_on(option: OptionJudgement) -> set[str]:

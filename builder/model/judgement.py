@@ -2,12 +2,34 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field
-from decimal import Decimal
+from decimal import Decimal, InvalidOperation
+from typing import Annotated
+
+from pydantic import BeforeValidator, PlainSerializer
 
 from builder.model.card import Aim, Answer, Contested, Phase
 from builder.model.rule import FirstAction, Urgency
 from builder.model.tables import Severity
+
+
+def _tagged(value: str | Decimal) -> object:
+    return {"number": str(value)} if isinstance(value, Decimal) else value
+
+
+def _untagged(value: object) -> object:
+    if not isinstance(value, dict) or set(value) != {"number"}:
+        return value
+    try:
+        return Decimal(value["number"])
+    except (InvalidOperation, TypeError, ValueError):
+        raise ValueError("no number") from None
+
+
+Value = Annotated[
+    str | Decimal, PlainSerializer(_tagged, when_used="json"), BeforeValidator(_untagged)
+]  # as JSON a number stays apart from a word that looks like one
 
 
 @dataclass(frozen=True)
@@ -79,7 +101,7 @@ class SessionJudgement:
 class WouldChange:
     """A smallest change in the room that gives another answer."""
 
-    set: dict[str, str | Decimal]
+    set: dict[str, Value]
     answer: Answer
     text: str
 
@@ -93,7 +115,7 @@ class OptionJudgement:
 
     card: str
     site: str
-    written: dict[str, str | Decimal]
+    written: dict[str, Value]
     answer: Answer
     at_worst: Answer
     serves_aim: bool
@@ -126,7 +148,7 @@ class VisitJudgement:
     aims: tuple[Aim, ...]
     chosen: tuple[OptionJudgement, ...]
     wrong: tuple[OptionJudgement, ...]
-    cards: dict[str, OptionJudgement]
+    cards: Mapping[str, OptionJudgement]
     doses: tuple[DoseJudgement, ...] = ()
 
 

@@ -11,7 +11,8 @@ class SitePage(Noun):
     """One page; `address` is its source path such as `cases/landing.md`.
 
     `body` is the inside of the page as HTML, or Markdown where `markdown` says so; `where` is what the
-    bar says of the place, `scripts` the assets that this page alone needs.
+    bar says of the place, `scripts` the assets that this page alone needs. `made_from` is the fingerprint
+    of all that the body was made from, where it is known: the body may then be left out until it is needed.
     """
 
     address: str
@@ -22,6 +23,7 @@ class SitePage(Noun):
     where: str = ""
     markdown: bool = False
     scripts: tuple[str, ...] = ()
+    made_from: str = ""
 
 
 class SiteSection(Noun):
@@ -48,3 +50,11 @@ class SitePlan(Noun):
     frame: dict[str, str] = Field(default_factory=dict)
     words: dict[str, str] = Field(default_factory=dict)
     flags: str = ""
+
+
+class Finished(Noun):
+    """What is kept of a page that was built: the digest of its bytes, and what search knows of it."""
+
+    address: str
+    digest: str
+    entries: tuple[str, ...]

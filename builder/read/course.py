@@ -30,7 +30,7 @@ from builder.read.lessons import read_lesson
 from builder.read.refer.refer import refer
 from builder.read.shelf import Shelf
 from builder.read.words import read_words
-from builder.read.written import Entry, Written, as_entry, read_written
+from builder.read.written import Entry, ReadEntry, Written, read_entry
 
 CONTENT = "content/"
 
@@ -52,12 +52,13 @@ def read_course(
     return reading.course, reading.found
 
 
-def read_all(folder: Path, content: Path, site: Path | None = None) -> Reading:
+def read_all(folder: Path, content: Path, site: Path | None = None, read: ReadEntry = read_entry) -> Reading:
     """As `read_course`, with the places and lines of every file, whether or not there is a course.
 
     `site` is the look that holds where the course has none of its own; else the one beside the content.
+    `read` may know files from before.
     """
-    shelf = shelf_of(folder, content, site or content.parent / SITE)
+    shelf = shelf_of(folder, content, site or content.parent / SITE, read)
     words = read_words(content / WORDS, CONTENT + WORDS)
     found = [*refer(shelf), *words.found, *strays(folder)]
     found += [fault for lesson in shelf.lessons.values() for fault in lesson.found]
@@ -67,38 +68,37 @@ def read_all(folder: Path, content: Path, site: Path | None = None) -> Reading:
     return Reading(assemble(shelf, words.texts, found, places), in_order(found), places)
 
 
-def shelf_of(folder: Path, content: Path, site: Path) -> Shelf:
+def shelf_of(folder: Path, content: Path, site: Path, read: ReadEntry = read_entry) -> Shelf:
     """Every file of a course and of the content, each by itself."""
     look = folder / SITE if (folder / SITE).is_file() else site
-    return Shelf(
-        (*_singles(folder, look), *_books(content), *_shared(content), *_own(folder)), _lessons(folder)
-    )
+    singles, books = _singles(folder, look, read), _books(content, read)
+    return Shelf((*singles, *books, *_shared(content, read), *_own(folder, read)), _lessons(folder))
 
 
-def _singles(folder: Path, look: Path) -> Iterator[Entry]:
-    yield as_entry(CourseFile, read_written(folder / COURSE, COURSE))
-    yield as_entry(SiteConfig, read_written(look, SITE))
+def _singles(folder: Path, look: Path, read: ReadEntry) -> Iterator[Entry]:
+    yield read(CourseFile, folder / COURSE, COURSE)
+    yield read(SiteConfig, look, SITE)
     if (folder / REVIEWS).is_file():
-        yield as_entry(ReviewBook, read_written(folder / REVIEWS, REVIEWS))
+        yield read(ReviewBook, folder / REVIEWS, REVIEWS)
 
 
-def _books(content: Path) -> Iterator[Entry]:
+def _books(content: Path, read: ReadEntry) -> Iterator[Entry]:
     for name, model in BOOKS.items():
-        yield as_entry(model, read_written(content / name, CONTENT + name))
+        yield read(model, content / name, CONTENT + name)
     if (content / WORDING).is_file():
-        yield as_entry(WordingBook, read_written(content / WORDING, CONTENT + WORDING))
+        yield read(WordingBook, content / WORDING, CONTENT + WORDING)
 
 
-def _shared(content: Path) -> Iterator[Entry]:
+def _shared(content: Path, read: ReadEntry) -> Iterator[Entry]:
     for name, model in SHARED.items():
         for one in files_in(content, name, ".yml", CONTENT):
-            yield as_entry(model, read_written(one.path, one.file))
+            yield read(model, one.path, one.file)
 
 
-def _own(folder: Path) -> Iterator[Entry]:
+def _own(folder: Path, read: ReadEntry) -> Iterator[Entry]:
     for name, model in OWN.items():
         for one in files_in(folder, name, ".yml"):
-            yield as_entry(model, read_written(one.path, one.file))
+            yield read(model, one.path, one.file)
 
 
 def _lessons(folder: Path) -> dict[str, Written]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path as FilePath
 from typing import TypeVar
@@ -69,14 +69,23 @@ class Entry:
     found: tuple[Diagnostic, ...]
 
 
+ReadEntry = Callable[[type[Noun], FilePath, str], Entry]
+
+
 def read_written(path: FilePath, file: str) -> Written:
     """Read one YAML file, shown under the name `file`; what cannot be read is a Diagnostic too."""
     try:
-        parsed = read_yaml(read_bytes(path, LIMIT + 1), file)
+        data = read_bytes(path, LIMIT + 1)
     except Fault as fault:
         place = Place(file)
         found = Diagnostic("file_unreadable", "error", place, fault.message, fault.remedy)
         return Written(file, None, Places(place), (found,), whole=False)
+    return as_written(data, file)
+
+
+def as_written(data: bytes, file: str) -> Written:
+    """The bytes of one YAML file as plain data with places."""
+    parsed = read_yaml(data, file)
     return Written(file, parsed.value, parsed.places, parsed.found, parsed.whole)
 
 
@@ -87,6 +96,11 @@ def as_entry(model: type[Noun], written: Written) -> Entry:
     noun, misfits = pour(model, written.value)
     faults = tuple(_not_said_before(in_plain_words(model, misfits, written.places), written.found))
     return Entry(model, written, noun, (*written.found, *faults))
+
+
+def read_entry(model: type[Noun], path: FilePath, file: str) -> Entry:
+    """One YAML file and what it is."""
+    return as_entry(model, read_written(path, file))
 
 
 def _not_said_before(faults: Iterator[Diagnostic], said: tuple[Diagnostic, ...]) -> Iterator[Diagnostic]:

@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Mapping
+from types import MappingProxyType
 
 from builder.fault import Fault
 from builder.model.judgement import VisitJudgement
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
+from builder.model.practice import PracticeCase
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
-from builder.render.instructor_address import CARDS, COVERAGE, RULES, SOURCES
+from builder.render.instructor_address import CARDS, COVERAGE, RULES, SOURCES, of_room
 from builder.render.instructor_cards import cards_page
 from builder.render.instructor_case import case_page
 from builder.render.instructor_coverage import coverage_page
 from builder.render.instructor_key import key_pages
 from builder.render.instructor_mark import marked
+from builder.render.instructor_room import room_page
 from builder.render.instructor_rules import rules_page
 from builder.render.instructor_sources import sources_page
 from builder.render.instructor_start import start_page
@@ -27,27 +30,40 @@ from builder.render.student_flags import flags_page
 
 def instructor_site(
     course: Course,
-    judged: dict[str, tuple[VisitJudgement, ...]],
+    judged: Mapping[str, tuple[VisitJudgement, ...]],
     published: tuple[PublishedTest, ...],
     rings: tuple[KeyRing, ...],
+    known: Mapping[str, SitePage] = MappingProxyType({}),
+    rooms: Mapping[str, PracticeCase] = MappingProxyType({}),
 ) -> SitePlan:
-    """The plan of the instructor site; it holds every key and is never published."""
+    """The plan of the instructor site; it holds every key and is never published.
+
+    A page `known` by its address is not laid out again; `rooms` are the other cases to show to a room.
+    """
     made = maker(course)
     tests = [(test, _ring_of(test, rings)) for test in published]
     keys = [page for test, ring in tests for page in key_pages(made, test, ring)]
-    cases = [case_page(made, course.cases[name], visits) for name, visits in judged.items()]
+    cases = [
+        known.get(address.of_case(name)) or case_page(made, course.cases[name], judged[name])
+        for name in judged
+    ]
     stations = [page for station in course.stations.values() for page in station_pages(made, station)]
     reference = [rules_page(made), cards_page(made), sources_page(made)]
-    pages = [
-        start_page(made, tests),
-        *keys,
-        *cases,
-        *stations,
-        coverage_page(made, rings),
-        *reference,
-        flags_page(made),
-    ]
+    pages = [start_page(made, tests), *keys, *cases, *stations, *_rooms(made, known, rooms)]
+    pages += [coverage_page(made, rings), *reference, flags_page(made)]
     return marked(made, site_plan(made, pages, _sections(made, keys, cases, stations), address.FLAGS))
+
+
+def _rooms(
+    made: Maker, known: Mapping[str, SitePage], rooms: Mapping[str, PracticeCase]
+) -> Iterator[SitePage]:
+    """The page for the room of every case that may be shown to one."""
+    for name in made.course.cases:
+        page = known.get(of_room(name))
+        if page is not None:
+            yield page
+        elif name in rooms:
+            yield room_page(made, rooms[name])
 
 
 def _ring_of(test: PublishedTest, rings: Iterable[KeyRing]) -> KeyRing:

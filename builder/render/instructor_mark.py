@@ -7,12 +7,13 @@ from builder.render.assets import LOOK
 from builder.render.maker import Maker
 
 STYLE = "assets/look.css"
+OWN = ("instructor", "room")
 MARGIN = "font: 8pt system-ui, sans-serif;"
 
 
 def marked(made: Maker, plan: SitePlan) -> SitePlan:
     """The plan with its name, its pages and its paper marked, and the instructor's own look added."""
-    own = (LOOK / "css" / "instructor.css").read_text(encoding="utf-8") + _paper(made)
+    own = "".join((LOOK / "css" / f"{name}.css").read_text(encoding="utf-8") for name in OWN) + _paper(made)
     banner = made.fill("parts/instructor_banner.html", {})
     return plan.model_copy(
         update={
@@ -24,7 +25,11 @@ def marked(made: Maker, plan: SitePlan) -> SitePlan:
 
 
 def _bannered(page: SitePage, banner: str) -> SitePage:
-    return page.model_copy(update={"body": banner + page.body})
+    marked_before = page.body.startswith(banner)
+    # What is shown to the room must not tell the room to look away.
+    return (
+        page if marked_before or page.kind == "room" else page.model_copy(update={"body": banner + page.body})
+    )
 
 
 def _paper(made: Maker) -> str:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
 from builder.model.practice import PracticeCase
@@ -17,13 +20,19 @@ from builder.render.student_start import start_page
 
 
 def student_site(
-    course: Course, practice: tuple[PracticeCase, ...], tests: tuple[PublishedTest, ...]
+    course: Course,
+    practice: tuple[PracticeCase, ...],
+    tests: tuple[PublishedTest, ...],
+    known: Mapping[str, SitePage] = MappingProxyType({}),
 ) -> SitePlan:
-    """The plan of the student site; it is made without ever seeing a key."""
+    """The plan of the student site; it is made without ever seeing a key.
+
+    A case whose page is `known` is not laid out again; its visits may be left out.
+    """
     made = maker(course)
     shown = {case.id: case for case in practice}
     lessons = [lesson_page(made, lesson, shown) for lesson in course.file.lessons]
-    cases = [case_page(made, case) for case in practice]
+    cases = [known.get(case.id) or case_page(made, case) for case in practice]
     cards = card_pages(made)
     papers = [page for test in tests for page in paper_pages(made, test)]
     pages = [start_page(made, shown, tests), *lessons, *cases, *cards, flags_page(made), *papers]

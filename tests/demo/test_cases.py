@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from builder.judge.coverage import covered
+from builder.judge.coverage import covered, nothing_shown
 from builder.judge.judge import Judge
 from builder.model.case import Case, Visit
 from builder.model.judgement import Covered, VisitJudgement
@@ -77,7 +77,7 @@ def test_numb_skin_turns_cold_and_a_wrap_into_wrong_options(card: str) -> None:
 def test_every_rule_decides_some_visit_and_every_stop_rule_has_a_near_miss() -> None:
     """Stop rules and all others, beyond the four in five that are wished for."""
     content = course().content
-    shown = covered(Judge(content), course().cases, opened().judged)
+    shown = covered(Judge(content), course().cases, opened().judged, nothing_shown(content.rules))
     assert [one for one in shown if not one.decides] == []
     assert [one for one in shown if content.rules[one.rule].session and not one.near_miss] == []
     assert len(shown) == len(content.rules)
@@ -86,7 +86,7 @@ def test_every_rule_decides_some_visit_and_every_stop_rule_has_a_near_miss() -> 
 def test_without_the_practice_cases_most_rules_are_idle() -> None:
     """The new cases are what shows the rules: the tested ones alone leave most of them idle."""
     tested = {name: course().cases[name] for test in course().file.tests for name in test.cases}
-    shown = covered(Judge(course().content), tested, opened().judged)
+    shown = covered(Judge(course().content), tested, opened().judged, nothing_shown(course().content.rules))
     idle: list[Covered] = [one for one in shown if not one.decides]
     assert len(idle) > len(shown) / 2
 

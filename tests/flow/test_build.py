@@ -65,7 +65,7 @@ def test_a_leak_stops_the_build_and_leaves_what_was_there(
 ) -> None:
     """Whatever the search finds is named, and neither site is replaced."""
     leak = Diagnostic("key_shown", "error", Place("tests/final-a.html"), "A reason is in it.", "Take it out.")
-    monkeypatch.setattr(flow, "find_leaks", lambda *_: [leak])
+    monkeypatch.setattr(flow, "leaks_in", lambda *_: [leak])
     (tmp_path / "publish").mkdir()
     (tmp_path / "publish" / "index.html").write_text("before", encoding="utf-8")
     with pytest.raises(KeyInPublished, match=r"tests/final-a\.html: A reason is in it\."):

@@ -6,7 +6,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from builder.judge.coverage import covered, is_near_miss
+from builder.judge.coverage import covered, is_near_miss, nothing_shown
 from builder.judge.judge import Judge
 from builder.judge.truth import compiled
 from builder.model.card import ANSWERS
@@ -25,7 +25,12 @@ STROKE = {"wrong": [{"card": "stroke", "site": "proximal"}]}
 def shown(*visits: dict[str, Any], more: tuple[dict[str, Any], ...] = ()) -> dict[str, Covered]:
     """What a case with these visits shows of each small rule and these more."""
     judge, one = Judge(content(rules=[*RULES, *more])), case(*visits)
-    return {found.rule: found for found in covered(judge, {one.id: one}, {one.id: judge.case(one)})}
+    return {
+        found.rule: found
+        for found in covered(
+            judge, {one.id: one}, {one.id: judge.case(one)}, nothing_shown(judge.content.rules)
+        )
+    }
 
 
 def deciding(*visits: dict[str, Any], more: tuple[dict[str, Any], ...] = ()) -> set[str]:
@@ -37,7 +42,17 @@ def test_every_rule_is_told_of_in_order() -> None:
     """Also those that no visit comes near; without a case no rule is shown."""
     assert list(shown({})) == [one["id"] for one in RULES]
     judge = Judge(content())
-    assert covered(judge, {}, {}) == tuple(Covered(one["id"], False, False) for one in RULES)
+    names = [one["id"] for one in RULES]
+    nothing = tuple(Covered(name, False, False) for name in names)
+    assert covered(judge, {}, {}, nothing_shown(names)) == nothing
+
+
+@pytest.mark.parametrize("before", [(True, True), (True, False), (False, True), (False, False)])
+def test_what_was_shown_before_stays_shown(before: tuple[bool, bool]) -> None:
+    """A visit with the flag decides and is no near miss; what other visits showed is kept."""
+    judge, one = Judge(content()), case(FEVER)
+    (shown_now,) = covered(judge, {one.id: one}, {one.id: judge.case(one)}, [Covered("fever", *before)])
+    assert (shown_now.decides, shown_now.near_miss) == (True, before[1])
 
 
 @pytest.mark.parametrize(

@@ -35,9 +35,11 @@ class Lookout:
     def __init__(self, withheld: Iterable[Withheld], said_on_purpose: bytes) -> None:
         """Leave out what is too short to be told from chance, and what the course says on purpose."""
         self.by_word: dict[bytes, list[Withheld]] = defaultdict(list)
+        self.withheld: list[Withheld] = []
         for one in dict.fromkeys(withheld):
             each = one.wording.split()
             if len(each) >= LEAST_WORDS and one.wording not in said_on_purpose:
+                self.withheld.append(one)
                 self.by_word[max(each, key=len)].append(one)
 
     def in_file(self, file: Published) -> Iterator[Withheld]:

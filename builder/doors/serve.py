@@ -1,0 +1,135 @@
+"""The door to the web: serves answers to this machine alone, and tells open pages when to load again."""
+
+from __future__ import annotations
+
+import asyncio
+import socket
+from collections.abc import AsyncIterator, Callable
+from dataclasses import dataclass, field
+
+import uvicorn
+from starlette.applications import Starlette
+from starlette.concurrency import run_in_threadpool
+from starlette.middleware import Middleware
+from starlette.middleware.trustedhost import TrustedHostMiddleware
+from starlette.requests import Request
+from starlette.responses import Response, StreamingResponse
+from starlette.routing import Route
+
+from builder.fault import Fault
+
+LOOPBACK = "127.0.0.1"
+NAMES = [LOOPBACK, "localhost"]
+LOOK_AGAIN = 0.03  # seconds between two looks at whether there is something new
+KEEP_ALIVE = 10.0
+GUARDED = {
+    "Cache-Control": "no-store",
+    "Content-Security-Policy": (
+        "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; "
+        "img-src 'self' data: blob:; frame-ancestors 'none'; form-action 'none'; base-uri 'none'"
+    ),
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Referrer-Policy": "no-referrer",
+    "X-Content-Type-Options": "nosniff",
+    "X-Frame-Options": "DENY",
+}
+
+
+@dataclass(frozen=True)
+class Answer:
+    """What is sent back: bytes of a kind such as `text/html`, or where to go instead."""
+
+    body: bytes
+    kind: str = "text/html; charset=utf-8"
+    status: int = 200
+    headers: dict[str, str] = field(default_factory=dict)
+
+
+def elsewhere(address: str) -> Answer:
+    """The answer that leads to another address."""
+    return Answer(b"", status=307, headers={"Location": address})
+
+
+@dataclass(frozen=True)
+class Served:
+    """What is served: an answer to every path, a number that rises with each change, where it is told."""
+
+    answer: Callable[[str], Answer]
+    version: Callable[[], int]
+    notices: str
+
+
+def reserve(port: int) -> socket.socket:
+    """A socket on this machine alone; port 0 takes any that is free, one in use is a Fault."""
+    taken = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
+    if hasattr(socket, "SO_EXCLUSIVEADDRUSE"):
+        taken.setsockopt(socket.SOL_SOCKET, socket.SO_EXCLUSIVEADDRUSE, 1)
+    else:
+        taken.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    try:
+        taken.bind((LOOPBACK, port))
+        taken.listen()  # at once: who comes early waits, and no second command can take the port
+    except OSError:
+        taken.close()
+        raise Fault(
+            f"Port {port} is in use.", "Name another with --port, or end what uses it; --port 0 takes any."
+        ) from None
+    return taken
+
+
+class Server:
+    """Serves until it is asked to stop; the page of another site can neither read nor write here."""
+
+    def __init__(self, served: Served) -> None:
+        self._served = served
+        settings = uvicorn.Config(
+            self.app(),
+            log_config=None,
+            access_log=False,
+            lifespan="off",
+            ws="none",
+            server_header=False,
+            timeout_graceful_shutdown=2,
+        )
+        self._server = uvicorn.Server(settings)
+
+    def run(self, taken: socket.socket) -> None:
+        """Serve on a reserved socket until the person or `stop` ends it."""
+        try:
+            self._server.run(sockets=[taken])
+        except KeyboardInterrupt:
+            return
+        finally:
+            taken.close()
+
+    def stop(self) -> None:
+        """End serving soon."""
+        self._server.should_exit = True
+
+    def app(self) -> Starlette:
+        """All that is served; only looking is allowed, and only under this machine's own names."""
+        routes = [Route(self._served.notices, self._notify), Route("/{path:path}", self._answer)]
+        guard = Middleware(TrustedHostMiddleware, allowed_hosts=NAMES, www_redirect=False)
+        return Starlette(routes=routes, middleware=[guard])
+
+    async def _answer(self, request: Request) -> Response:
+        found = await run_in_threadpool(self._served.answer, request.url.path)
+        return Response(found.body, found.status, {**GUARDED, **found.headers}, found.kind)
+
+    async def _notify(self, request: Request) -> Response:
+        return StreamingResponse(self._news(request), headers=GUARDED, media_type="text/event-stream")
+
+    async def _news(self, request: Request) -> AsyncIterator[str]:
+        """The version, told at once and on every change; a line now and then keeps the way open."""
+        told, quiet = -1, 0.0
+        while not self._server.should_exit and not await request.is_disconnected():
+            version = self._served.version()
+            if version != told:
+                told, quiet = version, 0.0
+                yield f"data: {version}\n\n"
+            elif quiet > KEEP_ALIVE:
+                quiet = 0.0
+                yield ": still here\n\n"
+            await asyncio.sleep(LOOK_AGAIN)
+            quiet += LOOK_AGAIN

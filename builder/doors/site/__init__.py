@@ -1,0 +1,5 @@
+"""The door to the site generator: whole sites into a folder, or single pages of one that is never written."""
+
+from builder.doors.site.build import INDEX, OpenSite, build_site
+
+__all__ = ["INDEX", "OpenSite", "build_site"]
