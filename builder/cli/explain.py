@@ -24,16 +24,19 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
     """Print the judgement of CASE in COURSE: phase, severity, session, and every option as written.
 
     In place of a case, `reviews`: all that a clinician is to go through; `flags`: which rule stops which
-    card; `check` and a name: what that check says and why, with an example of either kind.
+    card; `check` and a name: what that check says and why, with an example of either kind; `rule`, `card` or
+    `policy` and a name: what it says and rests on; `settings`: what holds and where it comes from. After a
+    case, the id of a visit tells that visit alone.
     """
     from builder.fault import Fault
     from builder.flow.explain_check import explain_check
+    from builder.flow.explain_content import CONTENT
     from builder.flow.flags import explain_flags
     from builder.flow.opened import explain_case, open_course
     from builder.flow.reviews import review_list, write_review_sheet
 
-    if name is not None and case != "check":
-        raise Fault(f"`{name}` belongs to nothing here.", "Write one case, or `check` and the name of one.")
+    if name is not None and case in ("reviews", "flags"):
+        raise Fault(f"`{name}` belongs to nothing here.", f"Write `{case}` alone.")
     if case == "check":
         _print(*explain_check(name), as_json=as_json)
         return 0
@@ -41,8 +44,11 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
     if case == "reviews" and out is not None:
         say([write_review_sheet(opened, out)])
         return 0
+    if case in CONTENT:
+        _print(*CONTENT[case](opened, name), as_json=as_json)
+        return 0
     told = {"reviews": review_list, "flags": explain_flags}.get(case)
-    _print(*(told(opened) if told else explain_case(opened, case)), as_json=as_json)
+    _print(*(told(opened) if told else explain_case(opened, case, name)), as_json=as_json)
     return 0
 
 

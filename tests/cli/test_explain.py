@@ -3,6 +3,7 @@
 import json
 from pathlib import Path
 
+from builder.fault import Fault
 from tests.cli.run import run, status
 from tests.demo.small import small
 
@@ -47,3 +48,21 @@ def test_a_check_is_told_with_both_examples() -> None:
     assert done.output.index("phase: remodelling") < done.output.index("phase: late_repair")
     data = json.loads(run("explain", small(), "check", "yaml_tab", "--json").output)
     assert (data["format"], data["level"]) == ("caseloom/explain/1", "error")
+
+
+def test_one_visit_is_told_alone() -> None:
+    """By its id; the nearest is suggested for one that is not there."""
+    told = json.loads(run("explain", small(), "unicycle_thigh", "back_on_stage", "--json").output)
+    assert [visit["id"] for visit in told["visits"]] == ["back_on_stage"]
+    wrong = run("explain", small(), "unicycle_thigh", "back_on_stge")
+    assert isinstance(wrong.exception, Fault)
+    assert "back_on_stage" in wrong.exception.remedy
+
+
+def test_content_is_told_by_its_name() -> None:
+    """A rule, a card, a policy and the settings; a name after what takes none is said to belong nowhere."""
+    assert "Fires" in run("explain", small(), "rule", "fever_today").output
+    assert "Answer" in run("explain", small(), "card", "glide").output
+    assert "(course.yml)" in run("explain", small(), "settings").output
+    assert json.loads(run("explain", small(), "policy", "--json").output)["policies"]
+    assert isinstance(run("explain", small(), "flags", "more").exception, Fault)
