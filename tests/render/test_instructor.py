@@ -41,7 +41,7 @@ def test_the_site_has_a_page_for_everything() -> None:
 
 
 def test_every_page_is_listed() -> None:
-    """Nothing on this side is reached by a code: the navigation leads to all of it, a case to its room view."""
+    """Nothing here is reached by a code: the navigation leads to all of it, and a case to its room view."""
     listed = {address for section in private_plan().sections for address in section.pages}
     assert listed | {"room/landing.md"} == PAGES.keys()
     assert parsed(PAGES["cases/landing.md"].body).select('a[href="../room/landing.html"]')
