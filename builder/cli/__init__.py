@@ -11,6 +11,7 @@ from builder import __version__
 from builder.fault import Fault
 
 COMMANDS = {
+    "new": "Begin a course, or a file of one, with comments that say what each line is for.",
     "check": "Say what is to fix in a course.",
     "explain": "Say what the rules make of a case, and why.",
     "schema": "Write what an editor needs to complete and check the files of a course.",
@@ -20,6 +21,7 @@ COMMANDS = {
     "grade": "Decide about every participant of a class.",
     "certify": "Write the certificate list of a class, and the refusals.",
     "analyse": "Count what a class answered.",
+    "manual": "Write the handbook of the tool.",
     "demo": "Run the whole job on the course that comes with the tool.",
 }
 

@@ -9,6 +9,7 @@ from typing import Literal, get_args
 TagKind = Literal["card", "case", "stroke", "test", "flags", "phases"]
 KINDS: tuple[TagKind, ...] = get_args(TagKind)
 _LINE = re.compile(r"^\[(card|case|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE)
+_NOTE = re.compile(r"^<!--.*?-->[ \t]*\n?", re.MULTILINE | re.DOTALL)
 
 
 @dataclass(frozen=True)
@@ -37,3 +38,8 @@ def lesson_parts(text: str) -> list[str | LessonTag]:
 def lesson_tags(text: str) -> list[LessonTag]:
     """The tags of a lesson, in order."""
     return [part for part in lesson_parts(text) if isinstance(part, LessonTag)]
+
+
+def without_notes(text: str) -> str:
+    """A lesson without the author's notes to themself, which stand between `<!--` and `-->`."""
+    return _NOTE.sub("", text)

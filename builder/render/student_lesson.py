@@ -9,7 +9,7 @@ from builder.doors.page import markup
 from builder.fault import Fault
 from builder.model.card import PHASES
 from builder.model.course import Lesson
-from builder.model.lesson import LessonTag, lesson_parts
+from builder.model.lesson import LessonTag, lesson_parts, without_notes
 from builder.model.practice import PracticeCase
 from builder.model.site import SitePage
 from builder.render import address
@@ -22,7 +22,7 @@ from builder.render.student_start import stem_of
 def lesson_page(made: Maker, lesson: Lesson, cases: Mapping[str, PracticeCase]) -> SitePage:
     """The page of one lesson; a tag that names nothing on the site is a Fault."""
     at = address.of_lesson(stem_of(lesson.file))
-    text = made.course.lessons[stem_of(lesson.file)]
+    text = without_notes(made.course.lessons[stem_of(lesson.file)])
     placed = [_heading(made, lesson, text)]
     placed += [
         part if isinstance(part, str) else f"\n{_placed(made, at, part, cases)}\n"

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.lesson import KINDS, LessonTag, lesson_parts, lesson_tags
+from builder.model.lesson import KINDS, LessonTag, lesson_parts, lesson_tags, without_notes
 
 
 @pytest.mark.parametrize(
@@ -51,3 +51,8 @@ def _written(tag: LessonTag) -> str:
 def test_the_kinds_are_those_that_are_read() -> None:
     """No kind is declared that the pattern does not know."""
     assert [lesson_tags(f"[{kind} x]")[0].kind for kind in KINDS] == list(KINDS)
+
+
+def test_a_note_to_oneself_is_left_out() -> None:
+    """What stands between the marks of a note is not published; a note inside a line stays text."""
+    assert without_notes("<!-- one\n[card glide]\n-->\nText <!-- here -->\n") == "Text <!-- here -->\n"

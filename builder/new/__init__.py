@@ -1,0 +1,1 @@
+"""New files: what an author begins with, commented in a therapist's words."""
