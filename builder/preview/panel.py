@@ -49,7 +49,8 @@ def panel(shown: Shown, ways: Mapping[str, str]) -> str:
     """The panel: open by itself where an error or a warning is to fix."""
     counts = count_levels(list(shown.to_fix))
     worst = next((level for level, count in counts.items() if count), "none")
-    ranked = sorted(shown.to_fix, key=lambda one: list(WORDS).index(one.level))
+    left = (one for one in shown.to_fix if not one.accepted)
+    ranked = sorted(left, key=lambda one: list(WORDS).index(one.level))
     values = {
         "worst": worst,
         "version": shown.version,

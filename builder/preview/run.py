@@ -59,8 +59,9 @@ def is_source(path: str) -> bool:
 
 
 def _counted(live: Live) -> str:
-    count = sum(one.level == "error" for one in live.shown.to_fix)
-    also = len(live.shown.to_fix) - count
+    left = [one for one in live.shown.to_fix if not one.accepted]
+    count = sum(one.level == "error" for one in left)
+    also = len(left) - count
     return f"  {count} errors, {also} other remarks" + (
         " (showing the last good state)" if live.shown.behind else ""
     )
