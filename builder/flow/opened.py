@@ -18,6 +18,7 @@ from builder.doors.cache import Cache, NoCache
 from builder.fault import Fault
 from builder.flow.fingerprints import fingerprints
 from builder.flow.kinds import LEVELS
+from builder.flow.uncollected import uncollected
 from builder.flow.worked import Worker
 from builder.judge.examples import failed_examples
 from builder.judge.explain import as_json as explained_as_json
@@ -53,6 +54,7 @@ class Opened:
         return as_json(self.to_fix)
 
 
+@uncollected()
 def open_course(folder: Path, cache: Cache | None = None) -> Opened:
     """Read a course folder, judge its cases by its rules, and check all of it.
 

@@ -87,7 +87,7 @@ def _shown(judge: Judge, visits: list[Seen], alone: set[str], before: Covered) -
     name, when = before.rule, judge.content.rules[before.rule].when
     test, derived = compiled(when, judge.space), any(atom.name in DERIVED for atom in atoms(when))
     states = (one.state(derived=derived) for one in visits)
-    decides = before.decides or name in alone or any(_turns(judge, name, test, visits))
+    decides = before.decides or name in alone or any(_turns(judge, name, test, visits, derived=derived))
     misses = before.near_miss or any(is_near_miss(when, test, judge.space, state) for state in states)
     return Covered(name, decides, misses)
 
@@ -98,15 +98,15 @@ def _rests_on(option: OptionJudgement) -> set[str]:
     return worst if len(worst) == 1 else set()
 
 
-def _turns(judge: Judge, rule: str, test: Test, visits: Iterable[Seen]) -> Iterator[bool]:
+def _turns(judge: Judge, rule: str, test: Test, visits: Iterable[Seen], *, derived: bool) -> Iterator[bool]:
     """For each visit, whether it ends otherwise without a rule about the session or about consent.
 
-    Such a rule may change everything, so that the visit is judged again where it may fire.
+    Such a rule may change everything: the visit is judged again where it may fire.
     """
     if judge.sessions.knows(rule):
         other = judge.without(rule)
         for one in visits:
-            may_fire = test(one.state(derived=True)) is not Truth.FALSE
+            may_fire = test(one.state(derived=derived)) is not Truth.FALSE
             yield may_fire and one.answers_of(other) != one.answers()
 
 

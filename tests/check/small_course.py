@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import Any
 
 from builder.check.evidence import Evidence
-from builder.judge.coverage import covered
+from builder.judge.coverage import covered, nothing_shown
 from builder.judge.examples import failed_examples
 from builder.judge.judge import Judge
 from builder.judge.prove import holes
@@ -60,7 +60,7 @@ def evidence(*cases: Case, rules: Content | None = None, **more: object) -> Evid
         judged,
         tuple(failed_examples(made.content.rules, judge.space)),
         tuple(holes(made.content, judge.space)),
-        covered(judge, made.cases, judged),
+        covered(judge, made.cases, judged, nothing_shown(made.content.rules)),
     )
 
 
