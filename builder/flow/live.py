@@ -28,6 +28,8 @@ from builder.model.site import SitePlan
 from builder.place import Place, Places
 from builder.read.again import Rereader
 from builder.read.course import read_all
+from builder.render.address import of_case, published
+from builder.render.instructor_address import of_room
 
 NO_EDITION = "preview"
 BUILT = ("student", "instructor")
@@ -38,7 +40,8 @@ T = TypeVar("T", PublishedTest, KeyRing)
 class Shown:
     """What is to be seen now: both sites as far as they could be made, and all that is to fix.
 
-    `behind`: what is shown is from before the last save, since that could not be made into pages.
+    `behind`: what is shown is from before the last save, since that could not be made into pages; `held`:
+    the pages of which alone that is true, by their name.
     """
 
     version: int = 0
@@ -46,6 +49,7 @@ class Shown:
     to_fix: tuple[Diagnostic, ...] = ()
     places: dict[str, Places] | None = None
     behind: bool = False
+    held: frozenset[str] = frozenset()
 
 
 class Live:
@@ -89,7 +93,9 @@ class Live:
             also = _said(fault.message, fault.remedy)
             found = tuple(in_order([*opened.to_fix, also]))
             return replace(before, to_fix=found, places=opened.places, behind=True)
-        return Shown(0, plans, opened.to_fix, opened.places)
+        held = [name for name in self._good if name not in reading.course.cases]
+        pages = frozenset(published(at(name)) for name in held for at in (of_case, of_room))
+        return Shown(0, plans, opened.to_fix, opened.places, held=pages)
 
     def _planned(self, read: Course, judged: Mapping[str, Judged]) -> tuple[SitePlan, SitePlan]:
         """Both sites; a case with a fault is shown as it last was, one that never was good is left out."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import mimetypes
+from dataclasses import replace
 from importlib.resources import files
 from threading import Lock
 
@@ -68,7 +69,10 @@ def _page(site: OpenSite, shown: Shown, side: str, name: str) -> Answer | None:
     if not name.endswith(".html"):
         return None
     page = site.page(_address(name))
-    return None if page is None else Answer(with_panel(page.data, shown, _ways(shown, side, name)))
+    if page is None:
+        return None
+    told = replace(shown, behind=shown.behind or name in shown.held)
+    return Answer(with_panel(page.data, told, _ways(shown, side, name)))
 
 
 def _asset(site: OpenSite, plan: SitePlan, name: str) -> Answer | None:

@@ -47,9 +47,9 @@ def with_panel(page: bytes, shown: Shown, ways: Mapping[str, str]) -> bytes:
 
 def panel(shown: Shown, ways: Mapping[str, str]) -> str:
     """The panel: open by itself where an error or a warning is to fix."""
-    counts = count_levels(list(shown.to_fix))
+    left = [one for one in shown.to_fix if not one.accepted]
+    counts = count_levels(left)
     worst = next((level for level, count in counts.items() if count), "none")
-    left = (one for one in shown.to_fix if not one.accepted)
     ranked = sorted(left, key=lambda one: list(WORDS).index(one.level))
     values = {
         "worst": worst,
