@@ -16,6 +16,7 @@ _COUNTED: dict[Level, tuple[str, str]] = {
     "warning": ("warning", "warnings"),
     "advice": ("piece of advice", "pieces of advice"),
 }
+MOST_NAMES = 8
 _INDENT = "  "
 
 
@@ -74,9 +75,15 @@ def _one_as_lines(
     yield from _wrapped(one.message, "", width)
     yield from _wrapped(one.remedy, "To mend: ", width)
     if one.rules:
-        yield from _wrapped(", ".join(one.rules), "Rules: ", width)
+        yield from _wrapped(_listed(one.rules), "Rules: ", width)
     for near in one.related:
         yield from _wrapped(near.message, f"See {_where(near.place)}: ", width)
+
+
+def _listed(names: tuple[str, ...]) -> str:
+    """The first names, and how many more there are; a program is given all of them."""
+    more = len(names) - MOST_NAMES
+    return ", ".join(names) if more <= 1 else f"{', '.join(names[:MOST_NAMES])} and {more} more"
 
 
 def _where(place: Place) -> str:

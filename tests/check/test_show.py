@@ -106,3 +106,11 @@ def test_what_is_accepted_is_counted_apart() -> None:
     assert data["counts"] == {"error": 1, "warning": 0, "advice": 0}
     assert len(data["to_fix"]) == 1
     assert data["accepted"] == [{**data["to_fix"][0], "because": "it must be"}]
+
+
+def test_many_rules_are_counted() -> None:
+    """Eight names and how many more there are; one more than eight is told; a program is given all."""
+    names = tuple(f"r{n}" for n in range(10))
+    assert "Rules: r0, r1, r2, r3, r4, r5, r6, r7 and 2 more" in as_text([replace(ONE, rules=names)], {})
+    assert "r6, r7, r8\n" in as_text([replace(ONE, rules=names[:9])], {})
+    assert as_json([replace(ONE, rules=names)])["to_fix"][0]["rules"] == list(names)
