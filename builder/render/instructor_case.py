@@ -7,7 +7,7 @@ from builder.model.judgement import VisitJudgement
 from builder.model.rested import visit_reviewed
 from builder.model.site import SitePage
 from builder.render.address import of_case, of_version, way
-from builder.render.instructor_address import of_station
+from builder.render.instructor_address import of_room, of_station
 from builder.render.instructor_found import client_line
 from builder.render.instructor_said import Linked
 from builder.render.instructor_visit import visit_key
@@ -26,13 +26,19 @@ def case_page(made: Maker, case: Case, judged: tuple[VisitJudgement, ...]) -> Si
         reviewed=all(visit_reviewed(made.course.content, one) for one in judged),
         case=case,
         who=client_line(made, case),
+        room="" if tested(made, case.id) else way(at, of_room(case.id)),
         used=used_in(made, at, case.id),
-        in_test=any(case.id in one.cases for one in made.course.file.tests),
+        in_test=tested(made, case.id),
         objectives=[objectives.get(one, one) for one in case.objectives],
         visits=[
             visit_key(made, at, case, visit, one) for visit, one in zip(case.visits, judged, strict=True)
         ],
     )
+
+
+def tested(made: Maker, case: str) -> bool:
+    """Whether a case stands in a test; such a case is shown to no room."""
+    return any(case in one.cases for one in made.course.file.tests)
 
 
 def used_in(made: Maker, at: str, case: str) -> list[Linked]:
