@@ -11,6 +11,7 @@ BIN := $(VENV)/bin
 UV ?= uv
 CHROMIUM ?= chromium
 AXE := tests/browser/node_modules/axe-core/axe.min.js
+YAML_SERVER := tests/editor/node_modules/yaml-language-server/bin/yaml-language-server
 
 SOURCE_DATE_EPOCH ?= $(shell git log -1 --format=%ct 2>/dev/null || echo 315532800)
 export SOURCE_DATE_EPOCH
@@ -67,9 +68,11 @@ system-tests:
 	@command -v $(CHROMIUM) >/dev/null || $(call apt,chromium,Chromium)
 	@command -v npm >/dev/null || $(call apt,nodejs npm,npm)
 
-$(AXE): tests/browser/package-lock.json | system-tests
-	@cd tests/browser && npm ci --silent --ignore-scripts --no-audit --no-fund >/dev/null 2>&1 \
-	|| $(call say,axe-core could not be fetched by npm: is there a network?)
+$(AXE): tests/browser/package-lock.json
+$(YAML_SERVER): tests/editor/package-lock.json
+$(AXE) $(YAML_SERVER): | system-tests
+	@cd $(dir $<) && npm ci --silent --ignore-scripts --no-audit --no-fund >/dev/null 2>&1 \
+	|| $(call say,what $(dir $<) needs could not be fetched by npm: is there a network?)
 	@touch $@
 
 lint: env ## check style and types
@@ -81,7 +84,7 @@ format: env ## put every file into the one format
 	@$(BIN)/ruff check --quiet --fix --select I,F401
 	@$(BIN)/ruff format --quiet
 
-test: system-tests $(AXE) lint ## run everything that must hold
+test: system-tests $(AXE) $(YAML_SERVER) lint ## run everything that must hold
 	@$(BIN)/pytest -n auto --maxprocesses 6 --dist loadgroup --cov --cov-report=term
 
 bench: env ## measure the speed, as ratios of one run
@@ -102,5 +105,5 @@ LOCK = UV_CUSTOM_COMPILE_COMMAND='make lock' $(UV) pip compile --quiet --univers
 	--generate-hashes $(UPGRADE)
 
 clean: ## remove what make made
-	@rm -rf $(VENV) out dist tests/browser/node_modules .coverage .coverage.* .hypothesis \
+	@rm -rf $(VENV) out dist tests/*/node_modules .coverage .coverage.* .hypothesis \
 	.mypy_cache .pytest_cache .ruff_cache

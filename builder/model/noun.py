@@ -98,35 +98,40 @@ def time_of(written: object) -> object:
     return written
 
 
-def _either(number: dict[str, object], pattern: str) -> WithJsonSchema:
-    return WithJsonSchema({"anyOf": [number, {"type": "string", "pattern": pattern}]})
-
-
-def _text_like(pattern: str) -> WithJsonSchema:
-    return WithJsonSchema({"type": "string", "pattern": pattern})
+def _shaped(pattern: str, how: str, **number: float) -> WithJsonSchema:
+    """Text of a shape, or a number within bounds where bounds are given; `how` is what an editor says."""
+    kinds = ["string", "number"] if number else "string"
+    return WithJsonSchema({"type": kinds, "pattern": pattern, "patternErrorMessage": how, **number})
 
 
 Hours = Annotated[
     Decimal,
     BeforeValidator(hours_of),
     Field(ge=0),
-    _either(
-        {"type": "number", "minimum": 0},
+    _shaped(
         rf"^\s*[0-9]{{1,6}}(\.[0-9]{{1,6}})? ?({'|'.join(_HOURS_IN)})\s*$",
+        "Write a span of time such as `30 h`, `9 days` or `4 weeks`.",
+        minimum=0,
     ),
 ]
 Share = Annotated[
     Fraction,
     BeforeValidator(share_of),
-    _either(
-        {"type": "number", "minimum": 0, "maximum": 1},
+    _shaped(
         r"^\s*([0-9]{1,3}(\.[0-9]{1,6})? ?%|[0-9]{1,60}(/[0-9]{1,60})?)\s*$",
+        "Write a share such as `75 %` or `3/4`.",
+        minimum=0,
+        maximum=1,
     ),
 ]
 TimeOfDay = Annotated[
-    time, BeforeValidator(time_of), _text_like(r"^([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?$")
+    time,
+    BeforeValidator(time_of),
+    _shaped(r"^([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?$", "Write a time such as `09:30`."),
 ]
 Day = Annotated[
-    date, BeforeValidator(day_of), _text_like(r"^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$")
+    date,
+    BeforeValidator(day_of),
+    _shaped(r"^[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])$", "Write a day such as `2026-11-25`."),
 ]
 Truth = Annotated[bool, BeforeValidator(truth_of), WithJsonSchema({"enum": ["yes", "no", True, False]})]

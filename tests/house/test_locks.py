@@ -38,9 +38,10 @@ def test_tests_run_on_what_users_get() -> None:
     assert locked(read("requirements.lock")).items() <= locked(read("requirements-test.lock")).items()
 
 
-def test_the_script_lock_names_no_place() -> None:
-    """The lock of the browser tests holds content hashes and no addresses."""
-    packages = json.loads(read("tests/browser/package-lock.json"))["packages"]
+@pytest.mark.parametrize("folder", ["tests/browser", "tests/editor"])
+def test_the_script_lock_names_no_place(folder: str) -> None:
+    """The locks of what runs beside the tests hold content hashes and no addresses."""
+    packages = json.loads(read(f"{folder}/package-lock.json"))["packages"]
     needed = {name: entry for name, entry in packages.items() if name}
     assert needed
     assert all("integrity" in entry and "resolved" not in entry for entry in needed.values())
