@@ -48,6 +48,7 @@ class Judge:
         self.options = OptionJudge(content.cards, rules, self.space, derived)
         self.derived_from = frozenset(_derived_from(content))
         self.unasked = tuple(self._unasked())
+        self.safest = {name: self._safest(name) for name, _ in self.unasked}
 
     def without(self, rule: str) -> Judge:
         """The same judge as if one rule had not been written."""
@@ -143,15 +144,19 @@ class Judge:
     def _set_unasked(self, state: list[int], opened: frozenset[str]) -> None:
         """Take what need not be asked of this client at its safest, unless it is recorded."""
         for name, where in self.unasked:
-            variable, place = self.space.variables[name], self.space.index[name]
-            if name not in opened and state[place] == variable.everything and where(state) is Truth.FALSE:
-                state[place] = variable.safest
+            place, everything, safest = self.safest[name]
+            if state[place] == everything and name not in opened and where(state) is Truth.FALSE:
+                state[place] = safest
 
     def _unasked(self) -> Iterator[tuple[str, Test]]:
         """What need not be asked of everyone, with where it must."""
         for name, fact in self.content.facts.facts.items():
             if fact.extra or fact.asked_where:
                 yield name, compiled(fact.asked_where or NEVER, self.space)
+
+    def _safest(self, name: str) -> tuple[int, int, int]:
+        variable = self.space.variables[name]
+        return self.space.index[name], variable.everything, variable.safest
 
     def _urgent(self, state: list[int], opened: frozenset[str]) -> int:
         least = self.sessions.least_urgency(state, opened | DERIVED)

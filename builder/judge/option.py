@@ -50,7 +50,7 @@ class OptionJudge:
         state = self.with_written(frame, site, written)
         tally = Tally()
         self._baseline(tally, frame.phase.possible, card, site, state)
-        self._rules(tally, kept, card, site, state)
+        self._rules(tally, self._live(kept, card, site, state), state)
         serves = self.serves[card.id].issuperset(frame.aims)
         return OptionJudgement(
             card=card.id,
@@ -132,13 +132,15 @@ class OptionJudge:
             kept = frame.kept[self] = Kept(live)
         return kept
 
-    def _live(self, kept: Kept, card: Card, site: Site, state: list[int]) -> Iterator[tuple[Bearing, Truth]]:
+    def _live(self, kept: Kept, card: Card, site: Site, state: list[int]) -> list[tuple[Bearing, Truth]]:
         """The effects that fire or may fire on an option, each with its truth."""
+        found = []
         for one, known in kept.live.get(card.id, ()):
             if site in one.sites:
                 when = one.when(state) if known is None else known
                 if when is not Truth.FALSE:
-                    yield one, when
+                    found.append((one, when))
+        return found
 
     def _cells(self, phases: tuple[Phase, ...], card: Card, site: Site) -> list[Cell]:
         """The different cells that may hold, in the order of the phases."""
@@ -168,8 +170,8 @@ class OptionJudge:
             said = cell.said[code] = Said(sure, worst, fired, changes)
         return said
 
-    def _rules(self, tally: Tally, kept: Kept, card: Card, site: Site, state: list[int]) -> None:
-        for one, when in self._live(kept, card, site, state):
+    def _rules(self, tally: Tally, live: list[tuple[Bearing, Truth]], state: list[int]) -> None:
+        for one, when in live:
             said = self._by_rule(one, when, state)
             if said.worst:
                 tally.take(said, said.sure)

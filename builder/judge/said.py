@@ -23,7 +23,7 @@ class Said:
         object.__setattr__(self, "order", (self.fired.truth != "fires", -self.worst))
 
 
-@dataclass
+@dataclass(slots=True)
 class Tally:
     """The answer as it grows: worst wins, apart for what is sure and what may be.
 

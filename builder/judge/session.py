@@ -35,15 +35,15 @@ class SessionJudge:
 
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""
-        truths = [(rule, test(state)) for rule, test in self.rules]
-        sure = [rule for rule, truth in truths if truth is Truth.TRUE]
-        maybe = [rule for rule, truth in truths if truth is Truth.OPEN]
+        live = [(rule, truth) for rule, test in self.rules if (truth := test(state)) is not Truth.FALSE]
+        sure = [rule for rule, truth in live if truth is Truth.TRUE]
+        maybe = [rule for rule, truth in live if truth is Truth.OPEN]
         urgency = _highest(sure)
         possible: set[str] = {urgency or "none"}
         possible |= {_highest([*sure, rule]) or "none" for rule in maybe}
         waiting = [rule for rule, test in self.consents if test(state) is Truth.OPEN]
         ask = self._ask(state, [*waiting, *maybe])
-        fired = tuple(fired_rule(rule, truth) for rule, truth in truths if truth is not Truth.FALSE)
+        fired = tuple(fired_rule(rule, truth) for rule, truth in live)
         answer = "refer" if sure else "ask_first" if ask else "go_on"
         return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
 
