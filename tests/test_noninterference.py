@@ -13,6 +13,7 @@ from builder.assess.papers import papers_and_keys
 from builder.assess.question import Judged, Question
 from builder.check.leaks import find_leaks
 from builder.flow import build as building
+from builder.flow import sides
 from builder.flow.opened import Opened
 from builder.model.key import KeyRing
 from builder.model.library import Course
@@ -145,7 +146,7 @@ def test_the_build_refuses_to_publish_a_leak(
     """With key material in its site a build ends with every place named, and publishes nothing."""
     secret = building.read_secret(small())
     rings = [ring for _, ring in papers_and_keys(course_of(smaller), smaller.judged, secret)]
-    monkeypatch.setattr(building, "student_site", lambda *given: plant.plan(student_site(*given), rings))
+    monkeypatch.setattr(sides, "student_site", lambda *given: plant.plan(student_site(*given), rings))
     with pytest.raises(building.KeyInPublished) as caught:
         building.build(smaller, small(), tmp_path / "out")
     assert caught.value.leaks

@@ -71,6 +71,9 @@ def bare(bin_folder: Path, home: Path) -> dict[str, str]:
     return {"PATH": f"{bin_folder}{os.pathsep}{os.defpath}", "HOME": str(home)}
 
 
+NOT_OURS = {"__pycache__", ".caseloom"}  # what runs leave behind
+
+
 def source_names() -> set[str]:
     """What the wheel should hold, under the names it should have there."""
     kept = {
@@ -80,9 +83,7 @@ def source_names() -> set[str]:
     }
     names = {"builder/_data/site_config.yml"}
     for top, inside in kept.items():
-        paths = [
-            path for path in (ROOT / top).rglob("*") if path.is_file() and "__pycache__" not in path.parts
-        ]
+        paths = [path for path in (ROOT / top).rglob("*") if path.is_file() and not NOT_OURS & {*path.parts}]
         names |= {f"{inside}/{path.relative_to(ROOT / top).as_posix()}" for path in paths}
     return names
 

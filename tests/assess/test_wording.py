@@ -21,7 +21,7 @@ FAMILIES = {
     "consent": ("yes", "no", "unknown"),
     "answer": ANSWERS,
     "word": (*get_args(Mark), "aim", "open"),
-    "strength": get_args(Strength),
+    "strength": get_args(get_args(Strength)[0]),
 }
 COUNTED = ("hour", "hours", "day", "days", "days_and_hours")
 
