@@ -6,9 +6,11 @@ import re
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-TagKind = Literal["card", "case", "stroke", "test", "flags", "phases"]
+TagKind = Literal["card", "case", "question", "stroke", "test", "flags", "phases"]
 KINDS: tuple[TagKind, ...] = get_args(TagKind)
-_LINE = re.compile(r"^\[(card|case|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE)
+_LINE = re.compile(
+    r"^\[(card|case|question|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE
+)
 _NOTE = re.compile(r"^<!--.*?-->[ \t]*\n?", re.MULTILINE | re.DOTALL)
 
 

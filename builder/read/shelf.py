@@ -13,6 +13,7 @@ from builder.model.case import Case
 from builder.model.course import BoardRules, CourseFile
 from builder.model.fact import Fact, FactBook, ScreeningBook
 from builder.model.noun import Noun
+from builder.model.question import AuthorQuestion
 from builder.model.rule import Rule
 from builder.model.station import Station
 from builder.model.tables import ReferenceBook
@@ -74,6 +75,7 @@ class Shelf:
         return {
             "card": self._ids(Card),
             "case": self._ids(Case),
+            "question": self._ids(AuthorQuestion),
             "station": self._ids(Station),
             "board": self._ids(BoardRules),
             "lesson": frozenset(self.lessons),

@@ -16,6 +16,7 @@ from builder.render import address
 from builder.render.draw.pattern import swatch
 from builder.render.draw.stroke import stroke
 from builder.render.maker import Maker, all_reviewed
+from builder.render.student_question import question_part
 from builder.render.student_start import stem_of
 
 
@@ -59,6 +60,11 @@ def _placed(made: Maker, at: str, tag: LessonTag, cases: Mapping[str, PracticeCa
         return made.fill(
             "parts/stroke.html", {"figure": markup(stroke(card, made.say)), "card": card}
         ).strip()
+    if tag.kind == "question":
+        question = made.course.questions.get(tag.name)
+        if question is None or question.use == "test":
+            _missing(tag)
+        return question_part(made, question)
     goal, kind, title, note = _goal(made, tag, cases)
     values = {"link": address.way(at, goal), "kind": kind, "title": title, "note": note}
     return made.fill("parts/placed.html", values).strip()
@@ -82,5 +88,5 @@ def _goal(made: Maker, tag: LessonTag, cases: Mapping[str, PracticeCase]) -> tup
 def _missing(tag: LessonTag) -> NoReturn:
     raise Fault(
         f"A lesson places [{tag.kind} {tag.name}] on line {tag.line}, which the site does not have.",
-        "Name a card, a practice case or a test of this course.",
+        "Name a card, a practice case, a practice question or a test of this course.",
     )

@@ -1,4 +1,4 @@
-"""Author-written questions are read and checked, but no page or paper shows them yet."""
+"""An author-written question is read and checked, but shown only where a lesson places it."""
 
 from __future__ import annotations
 
@@ -7,20 +7,23 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.lesson import lesson_tags
 
 LEVEL: Level = "advice"
 WHY = "Nothing is lost, but a question in the folder is neither practised nor asked until it has its place."
 BAD = Example("questions/cold_time.yml", "stem: What eases a knee that was hit an hour ago?")
-GOOD = Example("questions/cold_time.yml")
+GOOD = Example("lessons/cold.md", "# Cold\n\n[card cold_pack]\n\n[question cold_time]\n")
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
-    """How many questions are read, where there are any."""
-    if count := len(evidence.course.questions):
+    """How many questions no lesson places, where there are any."""
+    tags = [tag for text in evidence.course.lessons.values() for tag in lesson_tags(text)]
+    placed = {tag.name for tag in tags if tag.kind == "question"}
+    if count := len(evidence.course.questions.keys() - placed):
         what = "question is" if count == 1 else "questions are"
         yield Finding(
             "questions/",
             (),
-            f"{count} author-written {what} read and checked, but no page or paper shows them yet.",
-            "Nothing is lost; they are only not used yet.",
+            f"{count} author-written {what} read and checked, but no page or paper shows them.",
+            "Nothing is lost; a line such as `[question name]` in a lesson shows a practice question.",
         )

@@ -123,8 +123,15 @@ OF_NAMES: tuple[Kind, ...] = (
         good="visit: first",
     ),
     kind(
+        "question_unknown",
+        "A lesson can only place a question that is there.",
+        "lessons/cold.md",
+        bad="# Cold\n\n[card cold_pack]\n\n[question cold_tme]\n",
+        good="# Cold\n\n[card cold_pack]\n\n[question cold_time]\n",
+    ),
+    kind(
         "tag_unknown",
-        "A line in brackets places a card, a case or a test on the page. Misspelt, it is printed as "
+        "A line in brackets places a card, a case or a question on the page. Misspelt, it is printed as "
         "it stands.",
         "lessons/cold.md",
         bad="# Cold\n\n[crad cold_pack]\n",

@@ -12,3 +12,11 @@ def test_how_many_there_are_is_said_once() -> None:
     assert first.message.startswith("1 author-written question is")
     assert both.message.startswith("2 author-written questions are")
     assert list(questions_not_shown.check(course_of())) == []
+
+
+def test_a_question_that_a_lesson_places_is_not_counted() -> None:
+    """Placed is shown; the other one is still counted."""
+    one, two = (question("What?", "This", "That", name=name) for name in ("one", "two"))
+    (left,) = questions_not_shown.check(course_of(one, two, lesson="[question two]\n"))
+    assert left.message.startswith("1 author-written question is")
+    assert list(questions_not_shown.check(course_of(two, lesson="[question two]\n"))) == []

@@ -22,6 +22,7 @@ from tests.read.folders import put, read
         ("[stroke cloud]", "card_unknown"),
         ("[case hip]", "case_unknown"),
         ("[test finals]", "test_unknown"),
+        ("[question nobody]", "question_unknown"),
         ("[crad cold]", "tag_unknown"),
         ("[card Cold]", "tag_unknown"),
         ("[flag]", "tag_unknown"),
