@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import secrets
+import shutil
 from collections.abc import Set as AbstractSet
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
@@ -83,6 +84,7 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
     with swapped_in(targets[0]) as draft, swapped_in(targets[1]) as private_draft:
         student = student_to_build(planner, before[0], targets[0], draft)
         instructor = instructor_to_build(planner, before[1], targets[1], private_draft)
+        _copy_media(folder, draft, student.plan.media)
         finished = _pressed((student, draft), (instructor, private_draft))
         clean = student.ready if before[0].searched == looked else {}
         refuse_keys(draft, search, {published(at) for at in clean})
@@ -91,6 +93,13 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
     write_record(kept, "instructor", instructor.record(finished[1], looked))
     editions = {one.test: one.edition for one in tests.published}
     return Built(targets[0], targets[1], editions, len(student.plan.pages) + len(instructor.plan.pages))
+
+
+def _copy_media(folder: Path, draft: Path, names: tuple[str, ...]) -> None:
+    """Put the files that pages show beside them."""
+    for name in names:
+        (draft / name).parent.mkdir(parents=True, exist_ok=True)
+        shutil.copyfile(folder / name, draft / name)
 
 
 def _pressed(*sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:

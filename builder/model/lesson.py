@@ -12,6 +12,7 @@ _LINE = re.compile(
     r"^\[(card|case|question|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE
 )
 _NOTE = re.compile(r"^<!--.*?-->[ \t]*\n?", re.MULTILINE | re.DOTALL)
+_PICTURE = re.compile(r"!\[([^\]\n]*)\]\(<?([^)\s>]+)")
 
 
 @dataclass(frozen=True)
@@ -45,3 +46,26 @@ def lesson_tags(text: str) -> list[LessonTag]:
 def without_notes(text: str) -> str:
     """A lesson without the author's notes to themself, which stand between `<!--` and `-->`."""
     return _NOTE.sub("", text)
+
+
+@dataclass(frozen=True)
+class Picture:
+    """A picture in a lesson: its words for whoever cannot see it, its address, its line from 1."""
+
+    alt: str
+    target: str
+    line: int
+
+
+def lesson_pictures(text: str) -> list[Picture]:
+    """The pictures of a lesson, in order; those in a note are none."""
+    shown = _NOTE.sub(lambda note: "\n" * note[0].count("\n"), text)
+    return [
+        Picture(match[1].strip(), match[2], shown.count("\n", 0, match.start()) + 1)
+        for match in _PICTURE.finditer(shown)
+    ]
+
+
+def media_of(picture: Picture) -> str:
+    """The file of the course that a picture shows, such as `media/wrap.png`; empty where it names none."""
+    return picture.target.removeprefix("../") if picture.target.startswith("../media/") else ""

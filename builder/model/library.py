@@ -47,3 +47,4 @@ class Course:
     places: dict[str, Places] = field(default_factory=dict)
     reviews: ReviewBook | None = None
     questions: dict[str, AuthorQuestion] = field(default_factory=dict)
+    media: frozenset[str] = frozenset()

@@ -37,7 +37,8 @@ class SitePlan(Noun):
     """Everything the site door needs; assets are keyed by their address.
 
     `frame` holds the templates around every page, by name; `words` are theirs to say; `flags` is the page
-    that the bar always leads to; `footer` ends every page, a paragraph a line.
+    that the bar always leads to; `footer` ends every page, a paragraph a line; `media` names the
+    files of the course that stand beside the pages.
     """
 
     name: str
@@ -50,6 +51,7 @@ class SitePlan(Noun):
     frame: dict[str, str] = Field(default_factory=dict)
     words: dict[str, str] = Field(default_factory=dict)
     flags: str = ""
+    media: tuple[str, ...] = ()
 
 
 class Finished(Noun):

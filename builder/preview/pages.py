@@ -57,7 +57,7 @@ class Pages:
         site = self._sites[side]
         try:
             site.turn_to(plan)
-            found = _page(site, shown, side, name) or _asset(site, plan, name)
+            found = _page(site, shown, side, name) or _asset(site, plan, name, self._live.media(name))
         except Fault as fault:
             return _told(f"{fault.message} {fault.remedy}", shown, side, name, 500)
         if found is None and name.endswith(".html"):
@@ -75,10 +75,10 @@ def _page(site: OpenSite, shown: Shown, side: str, name: str) -> Answer | None:
     return Answer(with_panel(page.data, told, _ways(shown, side, name)))
 
 
-def _asset(site: OpenSite, plan: SitePlan, name: str) -> Answer | None:
+def _asset(site: OpenSite, plan: SitePlan, name: str, media: bytes | None) -> Answer | None:
     if name == INDEX:
         return Answer(site.index(), SCRIPT)
-    data = plan.assets.get(name)
+    data = plan.assets.get(name, media)
     kind = mimetypes.guess_type(name)[0] or "application/octet-stream"
     return None if data is None else Answer(data, SCRIPT if name.endswith(".js") else kind)
 

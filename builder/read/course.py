@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 from builder.diagnostic import Diagnostic, in_order
@@ -17,6 +17,7 @@ from builder.read.folder import (
     BOOKS,
     COURSE,
     LESSONS,
+    MEDIA,
     OWN,
     REVIEWS,
     SHARED,
@@ -65,7 +66,11 @@ def read_all(folder: Path, content: Path, site: Path | None = None, read: ReadEn
     places = {CONTENT + WORDS: words.places}
     places |= {one.written.file: one.written.places for one in shelf.entries}
     places |= {one.file: one.places for one in shelf.lessons.values()}
-    return Reading(assemble(shelf, words.texts, found, places), in_order(found), places)
+    course = assemble(shelf, words.texts, found, places)
+    if course is not None:
+        media = frozenset(one.file for one in files_in(folder, MEDIA, ""))
+        course = replace(course, media=media)
+    return Reading(course, in_order(found), places)
 
 
 def shelf_of(folder: Path, content: Path, site: Path, read: ReadEntry = read_entry) -> Shelf:

@@ -36,8 +36,9 @@ SITE = "site_config.yml"
 REVIEWS = "reviews.yml"
 SINGLE = (COURSE, SITE, REVIEWS)
 LESSONS = "lessons"
+MEDIA = "media"
 NOT_READ_YET = ("panel",)
-ELSEWHERE = ("media", "classes", "out", "private")
+ELSEWHERE = (MEDIA, "classes", "out", "private")
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from builder.render.maker import Maker, maker, site_plan
 from builder.render.student_card import card_pages
 from builder.render.student_case import case_page
 from builder.render.student_flags import flags_page
-from builder.render.student_lesson import lesson_page
+from builder.render.student_lesson import lesson_media, lesson_page
 from builder.render.student_paper import paper_pages
 from builder.render.student_start import start_page
 
@@ -36,7 +36,8 @@ def student_site(
     cards = card_pages(made)
     papers = [page for test in tests for page in paper_pages(made, test)]
     pages = [start_page(made, shown, tests), *lessons, *cases, *cards, flags_page(made), *papers]
-    return site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
+    plan = site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
+    return plan.model_copy(update={"media": lesson_media(course)})
 
 
 def _sections(

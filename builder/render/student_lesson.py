@@ -9,7 +9,8 @@ from builder.doors.page import markup
 from builder.fault import Fault
 from builder.model.card import PHASES
 from builder.model.course import Lesson
-from builder.model.lesson import LessonTag, lesson_parts, without_notes
+from builder.model.lesson import LessonTag, lesson_parts, lesson_pictures, media_of, without_notes
+from builder.model.library import Course
 from builder.model.practice import PracticeCase
 from builder.model.site import SitePage
 from builder.render import address
@@ -37,6 +38,13 @@ def lesson_page(made: Maker, lesson: Lesson, cases: Mapping[str, PracticeCase]) 
         where=lesson.title,
         markdown=True,
     )
+
+
+def lesson_media(course: Course) -> tuple[str, ...]:
+    """The files that the lessons show, each once, such as `media/wrap.png`."""
+    texts = (course.lessons[stem_of(lesson.file)] for lesson in course.file.lessons)
+    shown = {media_of(picture) for text in texts for picture in lesson_pictures(text)}
+    return tuple(sorted(shown & course.media))
 
 
 def _heading(made: Maker, lesson: Lesson, text: str) -> str:

@@ -88,3 +88,22 @@ def test_a_damaged_secret_is_a_fault(tmp_path: Path) -> None:
     with pytest.raises(Fault, match="back-up"):
         read_secret(tmp_path)
     assert path.read_text(encoding="utf-8") == "not hex"
+
+
+def test_a_picture_stands_beside_the_page_that_shows_it(tmp_path: Path) -> None:
+    """A file that a lesson shows is copied as it is; one that nothing shows stays in the folder."""
+    folder = small_course(tmp_path / "course")
+    (folder / "media").mkdir()
+    for name in ("shown", "kept"):
+        (folder / "media" / f"{name}.svg").write_text(f"<svg id='{name}'/>", encoding="utf-8")
+    lesson = folder / "lessons" / "dose.md"
+    lesson.write_text(
+        lesson.read_text(encoding="utf-8") + "\n![A pad](../media/shown.svg)\n", encoding="utf-8"
+    )
+    build(open_course(folder), folder, tmp_path / "out")
+    media = tmp_path / "out" / "publish" / "media"
+    assert {path.name: path.read_text(encoding="utf-8") for path in media.iterdir()} == {
+        "shown.svg": "<svg id='shown'/>"
+    }
+    page = (tmp_path / "out" / "publish" / "lessons" / "dose.html").read_text(encoding="utf-8")
+    assert '<img alt="A pad" src="../media/shown.svg"' in page

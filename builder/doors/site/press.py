@@ -67,7 +67,8 @@ class Press:
             for page in plan.pages
         ]
         assets = [File.generated(self._config, name, content=data) for name, data in plan.assets.items()]
-        self._files = Files([*files, *assets])
+        media = [File.generated(self._config, name, content=b"") for name in plan.media]
+        self._files = Files([*files, *assets, *media])
         self._config["nav"] = listing(plan)
         self._nav = get_navigation(self._files, self._config)
         self._pages = self._files.documentation_pages()
