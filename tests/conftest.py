@@ -14,11 +14,8 @@ settings.load_profile("house")
 
 HERE = Path(__file__).parent
 
-# What is costly to make, and the tests that need it: one worker runs all of them, so that it is made once.
-TOGETHER = {
-    "demonstration": ("cli/", "demo/", "flow/", "test_noninterference", "render/test_review_list"),
-    "wheel": ("test_wheel",),
-}
+# Who takes anything of these needs the whole demonstration: one worker runs them all, and makes it once.
+MAKE_THE_DEMONSTRATION = {"tests.demo.built", "tests.cli.classwork"}
 
 # Laws try on thousands of clients what the examples beside them run once; to trace each line of them shows
 # nothing new and takes three times as long.
@@ -28,11 +25,12 @@ UNTRACED = tuple(f"judge/test_{name}" for name in ("laws", "further_laws", "chan
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Tell the workers what belongs together, and coverage what to leave alone."""
     for item in items:
-        name = item.path.relative_to(HERE).as_posix()
-        for group, parts in TOGETHER.items():
-            if name.startswith(parts):
-                item.add_marker(pytest.mark.xdist_group(group))
-        if name.startswith(UNTRACED):
+        taken = {getattr(one, "__module__", "") for one in vars(getattr(item, "module", item)).values()}
+        if taken & MAKE_THE_DEMONSTRATION:
+            item.add_marker(pytest.mark.xdist_group("demonstration"))
+        if item.get_closest_marker("wheel"):
+            item.add_marker(pytest.mark.xdist_group("wheel"))
+        if item.path.relative_to(HERE).as_posix().startswith(UNTRACED):
             item.add_marker(pytest.mark.no_cover)
 
 
