@@ -34,7 +34,7 @@ class Evidence:
 class Finding:
     """What a check says: where, what, and the remedy; its name and level are added by the registry.
 
-    `line` is for files that are no mapping, such as lessons.
+    `line` and `column` are for files that are no mapping, such as lessons.
     """
 
     file: str
@@ -43,6 +43,7 @@ class Finding:
     remedy: str
     rules: tuple[str, ...] = ()
     line: int = 0
+    column: int = 1
 
 
 def diagnostic(evidence: Evidence, name: str, level: Level, found: Finding) -> Diagnostic:
@@ -50,7 +51,7 @@ def diagnostic(evidence: Evidence, name: str, level: Level, found: Finding) -> D
     places = evidence.course.places.get(found.file)
     place = places.of(found.path) if places else Place(found.file)
     if found.line:
-        place = Place(found.file, found.line, 1, found.line, 1)
+        place = Place(found.file, found.line, found.column, found.line, found.column)
     return Diagnostic(name, level, place, found.message, found.remedy, found.path, found.rules)
 
 

@@ -50,20 +50,25 @@ def without_notes(text: str) -> str:
 
 @dataclass(frozen=True)
 class Picture:
-    """A picture in a lesson: its words for whoever cannot see it, its address, its line from 1."""
+    """A picture in a lesson: its words for whoever cannot see it, its address, line and column from 1."""
 
     alt: str
     target: str
     line: int
+    column: int
 
 
 def lesson_pictures(text: str) -> list[Picture]:
     """The pictures of a lesson, in order; those in a note are none."""
     shown = _NOTE.sub(lambda note: "\n" * note[0].count("\n"), text)
     return [
-        Picture(match[1].strip(), match[2], shown.count("\n", 0, match.start()) + 1)
-        for match in _PICTURE.finditer(shown)
+        Picture(match[1].strip(), match[2], *_at(shown, match.start())) for match in _PICTURE.finditer(shown)
     ]
+
+
+def _at(text: str, index: int) -> tuple[int, int]:
+    """Line and column of a letter, both from 1."""
+    return text.count("\n", 0, index) + 1, index - text.rfind("\n", 0, index)
 
 
 def media_of(picture: Picture) -> str:

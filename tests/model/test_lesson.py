@@ -4,7 +4,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.model.lesson import KINDS, LessonTag, lesson_parts, lesson_tags, without_notes
+from builder.model.lesson import (
+    KINDS,
+    LessonTag,
+    lesson_parts,
+    lesson_pictures,
+    lesson_tags,
+    media_of,
+    without_notes,
+)
 
 
 @pytest.mark.parametrize(
@@ -56,3 +64,16 @@ def test_the_kinds_are_those_that_are_read() -> None:
 def test_a_note_to_oneself_is_left_out() -> None:
     """What stands between the marks of a note is not published; a note inside a line stays text."""
     assert without_notes("<!-- one\n[card glide]\n-->\nText <!-- here -->\n") == "Text <!-- here -->\n"
+
+
+def test_pictures_are_read_with_their_place() -> None:
+    """Words, address, line and column; a title is no part of the address, a note holds no picture."""
+    text = '<!-- ![no](n.png)\n-->\nSee ![a pad](../media/pad.png "Title") and ![]( <x y.png>).\n![](b.png)\n'
+    found = [(one.alt, one.target, one.line, one.column) for one in lesson_pictures(text)]
+    assert found == [("a pad", "../media/pad.png", 3, 5), ("", "b.png", 4, 1)]
+
+
+def test_only_the_folder_of_media_is_a_file_of_the_course() -> None:
+    """What lies elsewhere, or in the network, names no file."""
+    text = "![a](../media/in/a.png) ![b](b.png) ![c](https://circus.example/c.png)"
+    assert [media_of(one) for one in lesson_pictures(text)] == ["media/in/a.png", "", ""]

@@ -31,4 +31,5 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                     f"The picture `{picture.target[:60]}` has no words for whoever cannot see it.",
                     "Write between the brackets, in one sentence, what it shows.",
                     line=picture.line,
+                    column=picture.column,
                 )

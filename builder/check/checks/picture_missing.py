@@ -37,6 +37,7 @@ def check(evidence: Evidence) -> Iterator[Finding]:
                     f"There is no picture `{picture.target[:60]}`.",
                     _remedy(picture, media),
                     line=picture.line,
+                    column=picture.column,
                 )
 
 

@@ -22,5 +22,7 @@ def test_only_a_file_of_the_course_is_fine(target: str, remedy: str | None) -> N
     """Another name, another letter case, another folder or the network: found at its line."""
     made = course_of(lesson=f"Words.\n\nSee ![a pad]({target}) here.\n")
     found = list(check(replace(made, course=replace(made.course, media=frozenset({"media/pad.png"})))))
-    assert [(one.file, one.line) for one in found] == ([("lessons/cold.md", 3)] if remedy else [])
+    assert [(one.file, one.line, one.column) for one in found] == (
+        [("lessons/cold.md", 3, 5)] if remedy else []
+    )
     assert all(one.remedy.startswith(remedy or "") for one in found)
