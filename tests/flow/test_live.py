@@ -126,3 +126,19 @@ def test_a_failure_of_our_own_is_told_and_not_thrown(folder: Path, monkeypatch: 
     assert second.behind
     assert second.plans is first.plans
     assert "KeyError" in second.to_fix[0].message
+
+
+def test_only_files_that_a_page_shows_can_be_asked_for(folder: Path) -> None:
+    """A picture that a lesson places is given as it is now; nothing else of the folder is."""
+    (folder / "media").mkdir()
+    for name in ("shown", "kept"):
+        (folder / "media" / f"{name}.svg").write_text(f"<svg id='{name}'/>", encoding="utf-8")
+    lesson = folder / "lessons" / "dose.md"
+    text = lesson.read_text(encoding="utf-8")
+    lesson.write_text(f"{text}\n![A pad](../media/shown.svg)\n", encoding="utf-8")
+    course = Live(folder, NoCache())
+    course.refresh()
+    assert course.media("media/shown.svg") == b"<svg id='shown'/>"
+    assert [course.media(name) for name in ("media/kept.svg", "course.yml", "media/../course.yml")] == [
+        None
+    ] * 3
