@@ -65,7 +65,7 @@ def _wrong(judged: VisitJudgement) -> list[OptionJudgement]:
 
 
 def _options(judge: Judge, found: Iterable[OptionJudgement], count: int) -> list[CaseOption]:
-    """The first few: what the session waits for, then techniques, and what is not contested before what is."""
+    """The first few: what the session waits for, then techniques; what is not contested comes first."""
     cards = judge.content.cards
 
     def rank(one: OptionJudgement) -> tuple[bool, bool, bool, str]:
