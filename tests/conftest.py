@@ -22,6 +22,7 @@ MAKE_THE_DEMONSTRATION = {"tests.demo.built", "tests.cli.classwork"}
 UNTRACED = tuple(f"judge/test_{name}" for name in ("laws", "further_laws", "change_laws", "draft_faults"))
 
 
+@pytest.hookimpl(tryfirst=True)  # the workers read the groups in their own hook
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """Tell the workers what belongs together, and coverage what to leave alone."""
     for item in items:
