@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from importlib import import_module
+from io import TextIOWrapper
 
 import click
 
@@ -57,6 +58,9 @@ def group() -> None:
 
 def main() -> None:
     """Run the command line; a fault is one plain line and exit status 2."""
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):  # a letter that the terminal has not becomes a mark
+            stream.reconfigure(errors="replace")
     try:
         sys.exit(group.main(standalone_mode=False) or 0)
     except click.exceptions.Abort:

@@ -95,7 +95,7 @@ def test_a_slip_is_flagged_on_its_line(old: str, new: str, said: str, editor: Ed
 
 
 def test_what_may_stand_there_is_offered(editor: Editor) -> None:
-    """On a line that is being written: the values of a fact, the cards, the facts themselves, missing keys."""
+    """On a line being written: the values of a fact, the cards, the facts themselves, missing keys."""
     editor.flagged()
     editor.type("    findings:  ", "    findings:\n      heat: \n      #")
     assert {"none", "slight", "clear"} <= editor.offered("\n      heat: ")
