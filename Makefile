@@ -85,7 +85,7 @@ format: env ## put every file into the one format
 	@$(BIN)/ruff format --quiet
 
 test: system-tests $(AXE) $(YAML_SERVER) lint ## run everything that must hold
-	@$(BIN)/pytest -n auto --maxprocesses 6 --dist loadgroup --cov --cov-report=term
+	@$(BIN)/pytest -n auto --maxprocesses 6 --cov --cov-report=term
 
 bench: env ## measure the speed, as ratios of one run
 	@$(BIN)/pytest -q -s -p no:cacheprovider tests/bench/bench_*.py
