@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from types import TracebackType
 from typing import Self
 
@@ -26,6 +26,21 @@ class Solver:
         """Add clauses; each is a list of literals of which one must hold."""
         for clause in clauses:
             self._solver.add_clause(clause)
+
+    def counted(self, literals: Sequence[int], most: int) -> list[int]:
+        """Variables for 0 to `most` - 1: the one at `k` is true where more than `k` of the literals are.
+
+        A sequential counter; to assume one of them false is to allow that many literals and no more.
+        """
+        before = [self.fresh() for _ in range(most)]
+        self.add([-one] for one in before)
+        for literal in literals:
+            here = [self.fresh() for _ in range(most)]
+            self.add([[-literal, here[0]]])
+            self.add([-old, new] for old, new in zip(before, here, strict=True))
+            self.add([-literal, -old, new] for old, new in zip(before, here[1:], strict=False))
+            before = here
+        return before
 
     def can_be(self, assumed: list[int]) -> bool:
         """Whether there is a solution under these assumptions."""

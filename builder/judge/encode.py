@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from dataclasses import replace
 from decimal import Decimal
 from itertools import product
 
@@ -10,9 +11,10 @@ from builder.doors.solver import Solver
 from builder.judge.phase import HEALING, phase_at
 from builder.judge.space import RECORDED, Space
 from builder.model.card import SITES, Card
-from builder.model.condition import AllOf, AnyOf, Node, Not, Recorded, atoms
+from builder.model.condition import AllOf, Among, AnyOf, Node, Not, Recorded, Within, atoms
 from builder.model.library import Content
 from builder.model.rule import URGENCIES, OptionEffect, Rule
+from builder.model.tables import SEVERITIES, Severity
 
 
 class Encoding:
@@ -31,6 +33,7 @@ class Encoding:
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
         self.effects = {card.id: _about(card, content.rules) for card in content.cards.values()}
         self._excluded()
+        self._severity()
         self._phase()
         self._session()
 
@@ -93,6 +96,27 @@ class Encoding:
             for other in variable.fact.excludes:
                 self.solver.add([[-self.word(name, "yes"), self.word(other, "no")]])
 
+    def _severity(self) -> None:
+        """What a table says of a grade: exactly that one, or at least that one."""
+        for table in self.content.severity.tables.values():
+            applies = self.literal(table.applies)
+            window = self.literal(
+                Within("hours", (("at_least", table.not_before), ("at_most", table.not_after)))
+            )
+            for band in table.bands:
+                grades = self._grades(band.grade, worse=table.least)
+                self.solver.add([[-applies, -window, -self.literal(band.when), *grades]])
+                if table.recalled:
+                    known = self.literal(_renamed(band.when, table.recalled))
+                    again = -self.word("reinjured", "no")
+                    self.solver.add([[-applies, window, again, -known, *grades]])
+            for band in table.raised:
+                self.solver.add([[-applies, -self.literal(band.when), *self._grades(band.grade, worse=True)]])
+
+    def _grades(self, grade: Severity, *, worse: bool) -> list[int]:
+        at = SEVERITIES.index(grade)
+        return [self.word("severity", one) for one in (SEVERITIES[at:] if worse else (grade,))]
+
     def _phase(self) -> None:
         book = self.content.phases
         none = self.literal(book.does_not_apply)
@@ -138,6 +162,11 @@ class Encoding:
             self.solver.add([[-word, here], *([-word, -one] for one in higher), [word, -here, *higher]])
             higher.append(here)
         self.solver.add([[-self.word("session_urgency", "none"), -one] for one in higher])
+
+
+def _renamed(node: Node, name: str) -> Node:
+    """The same bounds on another fact; a band of a table that is recalled bounds its measure alone."""
+    return replace(node, name=name) if isinstance(node, Among | Within) else node
 
 
 def _ok_phases(card: Card, site: str) -> list[str]:

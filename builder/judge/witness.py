@@ -1,4 +1,4 @@
-"""The client that shows a fault: every fact at its safest as far as the fault allows, in words."""
+"""The client that shows a fault: as few facts as can be away from their safest, in words."""
 
 from __future__ import annotations
 
@@ -6,15 +6,20 @@ from builder.judge.encode import Encoding
 from builder.judge.space import RECORDED, Variable
 
 WRITTEN = "written."
+MOST_COUNTED = 8
 
 
 def witness(proof: Encoding, assumed: list[int]) -> str:
-    """What must be remarkable of a client for all that is assumed to be true; nothing that need not be."""
-    held, told = list(assumed), []
+    """What must be remarkable of a client for all that is assumed to be true.
+
+    Of all such clients one with the fewest remarkable facts, up to eight; beyond that merely none that need
+    not be.
+    """
+    names = [name for name in proof.space.variables if not name.startswith((RECORDED, WRITTEN))]
+    held, told = [*assumed, *_fewest(proof, names, assumed)], []
     seen = proof.solver.model(held)
-    for name, variable in proof.space.variables.items():
-        if name.startswith((RECORDED, WRITTEN)):
-            continue
+    for name in names:
+        variable = proof.space.variables[name]
         for cell in _safest_first(variable):
             literal = proof.cells[name][cell]
             found = seen if seen and literal in seen else proof.solver.model([*held, literal])
@@ -26,6 +31,13 @@ def witness(proof: Encoding, assumed: list[int]) -> str:
                     told.append(f"{variable.fact.label.lower()}: {words}")
                 break
     return "; ".join(told) or "any client"
+
+
+def _fewest(proof: Encoding, names: list[str], assumed: list[int]) -> list[int]:
+    """What is to be assumed besides, so that no client with fewer remarkable facts is left."""
+    remarkable = [-proof.cells[name][_safest_first(proof.space.variables[name])[0]] for name in names]
+    beyond = proof.solver.counted(remarkable, MOST_COUNTED)
+    return next(([-more] for more in beyond if proof.solver.can_be([*assumed, -more])), [])
 
 
 def _safest_first(variable: Variable) -> list[int]:

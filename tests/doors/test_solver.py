@@ -1,5 +1,7 @@
 """The solver's door: clauses in, a solution or none out."""
 
+import pytest
+
 from builder.doors.solver import Solver
 
 
@@ -33,3 +35,13 @@ def test_a_fresh_variable_was_never_given_before() -> None:
     """Whoever asks, each gets another."""
     with Solver() as solver:
         assert len({solver.fresh() for _ in range(5)}) == 5
+
+
+@pytest.mark.parametrize("true", range(5))
+def test_a_counter_knows_how_many_are_true(true: int) -> None:
+    """As many as are allowed may be true, and not one more."""
+    with Solver() as solver:
+        literals = [solver.fresh() for _ in range(4)]
+        beyond = solver.counted(literals, 4)
+        assumed = [one if at < true else -one for at, one in enumerate(literals)]
+        assert [solver.can_be([*assumed, -more]) for more in beyond] == [true <= k for k in range(4)]

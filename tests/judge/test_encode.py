@@ -1,5 +1,7 @@
 """The encoding: for every client known in full, the solver says what the judge says."""
 
+from decimal import Decimal
+from hashlib import sha512
 from itertools import product
 from typing import Any
 
@@ -14,6 +16,7 @@ from builder.judge.space import RECORDED, Value
 from builder.judge.truth import Truth, compiled
 from builder.model.card import SITES, Card, site_of
 from builder.model.condition import parse
+from tests.judge.laws import LENGTH, SMALL, World, safe, shipped_world
 from tests.judge.small import CARDS, RULES, content, rule
 
 MORE = [
@@ -161,3 +164,54 @@ def test_the_same_is_said_to_the_solver_once() -> None:
         one, other = parse({"fever": "yes"}), parse({"fever": "yes"})
         assert made.literal(one) == made.literal(other)
         assert made.any_of([1, 2]) == made.any_of([2, 1]) != made.any_of([1, 3])
+
+
+@pytest.mark.parametrize(
+    ("found", "grade", "reachable"),
+    [
+        ({"knee_flexion": "100"}, "mild", True),
+        ({"knee_flexion": "100"}, "severe", False),
+        ({"knee_flexion": "30"}, "severe", True),
+        ({"knee_flexion": "30"}, "mild", False),
+        ({"knee_flexion": "100", "hours": "30"}, "severe", True),
+    ],
+)
+def test_a_grade_follows_its_table(found: dict[str, str], grade: str, *, reachable: bool) -> None:
+    """In its window a table leaves one grade; outside it what was declared may stand."""
+    made = content()
+    space = Judge(made).space
+    values = {"hours": "18", **found}
+    with Solver() as solver:
+        proof = Encoding(made, space, solver)
+        words = [
+            proof.word("injury", "contusion"),
+            proof.word("region", "thigh"),
+            proof.word("reinjured", "yes"),
+        ]
+        numbers = [
+            proof.cells[name][space.variables[name].mask_of(Decimal(one)).bit_length() - 1]
+            for name, one in values.items()
+        ]
+        assert solver.can_be([*words, *numbers, proof.word("severity", grade)]) is reachable
+
+
+@pytest.mark.parametrize("world", [SMALL, shipped_world()], ids=["small", "shipped"])
+def test_every_client_the_judge_meets_is_a_model(world: World) -> None:
+    """What is worked out of a client known in full is what the clauses allow."""
+    space = world.judge.space
+    with Solver() as solver:
+        proof = Encoding(world.content, space, solver)
+        for seed in range(150):
+            client = world.client(sha512(f"{seed}".encode()).digest() + bytes(LENGTH))
+            whole = client.but(
+                **{name: client.values.get(name, safe(one)) for name, one in world.facts.items()}
+            )
+            if any(whole.values[name] == "yes" and world.contradicts(whole, name) for name in world.facts):
+                continue
+            state = world.frame(whole).state
+            cells = [
+                proof.cells[name][mask.bit_length() - 1]
+                for (name, variable), mask in zip(space.variables.items(), state, strict=True)
+                if mask.bit_count() == 1 and not name.startswith("written.")
+            ]
+            assert solver.can_be(cells), whole

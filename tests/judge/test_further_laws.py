@@ -6,6 +6,7 @@ fingers in the cold bear on a wrap as well as on cold.
 """
 
 from dataclasses import replace
+from decimal import Decimal
 from typing import Any
 
 import pytest
@@ -158,7 +159,31 @@ def _recorded(world: World, case: Case) -> dict[str, Value]:
     return values_of(case, case.visits[0], world.content.screening)
 
 
+def days_ticking_forward_never_tighten(world: World, client: Client, pick: int) -> bool | None:
+    """With every sign at its safest, more time makes no work by hand stricter, unless time itself refers."""
+    calm = {name: safe(one) for name, one in world.facts.items() if one.fact.group in ("sign", "red_flag")}
+    cells = [cell.value for cell in world.facts["hours"].cells]
+    early, late = sorted((pick % len(cells), pick // len(cells) % len(cells)))
+    one, other = (client.but(**calm, hours=cells[at], hours_since_first=cells[at]) for at in (early, late))
+    sessions = [world.frame(each).session.answer for each in (one, other)]
+    if early == late or sessions[0] != sessions[1]:
+        return None
+    return harder(world.ranks(other, world.hands_on), world.ranks(one, world.hands_on), sure=False)
+
+
+def age_changes_nothing_within_its_bounds(world: World, client: Client, pick: int) -> bool:
+    """From 18 to 54 years, and from 55 on, another age is judged alike: only minors and knees differ."""
+    low, high = ((18, 54), (55, 110))[pick % 2]
+    ages = [Decimal(low + pick // step % (high - low + 1)) for step in (2, 211)]
+    pair = [client.but(age=age) for age in ages]
+    sessions = [world.frame(one).session for one in pair]
+    cards = world.content.cards.values()
+    return sessions[0] == sessions[1] and world.ranks(pair[0], cards) == world.ranks(pair[1], cards)
+
+
 HOLD: list[Law] = [
+    days_ticking_forward_never_tighten,
+    age_changes_nothing_within_its_bounds,
     hurt_again_is_as_strict_as_fresh,
     names_and_sides_change_nothing,
     adding_a_contraindication_never_loosens,
@@ -209,6 +234,8 @@ def with_parsed(when: dict[str, Value]) -> object:
 
 
 PLANTED: list[tuple[Law, Damage]] = [
+    (days_ticking_forward_never_tighten, with_rule({"hours": {"at_least": 240}}, options=BARS)),
+    (age_changes_nothing_within_its_bounds, with_rule({"age": {"at_least": 40}}, options=BARS)),
     (hurt_again_is_as_strict_as_fresh, with_rule({"reinjured": "no"}, options=BARS)),
     (adding_a_contraindication_never_loosens, with_rule({"numb_skin": "no"}, options=BARS)),
     (a_milder_dose_never_worsens, needs("minutes", {"at_least": 15})),
@@ -236,7 +263,7 @@ def broken(law: Law, world: World) -> bool:
 @pytest.mark.parametrize(("law", "damage"), PLANTED)
 def test_a_planted_fault_breaks_the_law(law: Law, damage: Damage) -> None:
     """On the rule set that has the fact it is about."""
-    about_shipped = law is a_contraindication_touches_only_its_own and damage is PLANTED[7][1]
+    about_shipped = law is a_contraindication_touches_only_its_own and damage is PLANTED[9][1]
     assert broken(law, damage(shipped_world() if about_shipped else SMALL))
 
 
