@@ -29,6 +29,7 @@ class Encoding:
         self.cells = {name: [solver.fresh() for _ in one.cells] for name, one in space.variables.items()}
         for cells in self.cells.values():
             self._exactly_one(cells)
+        self.beyond: list[int] = []
         self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
         self.effects = {card.id: _about(card, content.rules) for card in content.cards.values()}

@@ -35,9 +35,10 @@ def witness(proof: Encoding, assumed: list[int]) -> str:
 
 def _fewest(proof: Encoding, names: list[str], assumed: list[int]) -> list[int]:
     """What is to be assumed besides, so that no client with fewer remarkable facts is left."""
-    remarkable = [-proof.cells[name][_safest_first(proof.space.variables[name])[0]] for name in names]
-    beyond = proof.solver.counted(remarkable, MOST_COUNTED)
-    return next(([-more] for more in beyond if proof.solver.can_be([*assumed, -more])), [])
+    if not proof.beyond:  # one counter serves every fault of a proof
+        remarkable = [-proof.cells[name][_safest_first(proof.space.variables[name])[0]] for name in names]
+        proof.beyond = proof.solver.counted(remarkable, MOST_COUNTED)
+    return next(([-more] for more in proof.beyond if proof.solver.can_be([*assumed, -more])), [])
 
 
 def _safest_first(variable: Variable) -> list[int]:
