@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 
 LEVEL: Level = "advice"
 WHY = (
@@ -14,41 +15,14 @@ WHY = (
     "in a single fact."
 )
 BAD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {age: {at_least: 70}, numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {age: 80, numb_skin: yes}}
-      - {fires: no, given: {age: 60, numb_skin: yes}}
-    """,
+    FILE,
+    sample_rule(
+        when="{age: {at_least: 70}, numb_skin: yes}",
+        fires="{age: 80, numb_skin: yes}",
+        does_not="{age: 60, numb_skin: yes}",
+    ),
 )
-GOOD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: yes}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
+GOOD = Example(FILE, GOOD_RULE)
 WISHED = 80
 
 

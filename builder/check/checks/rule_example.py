@@ -7,48 +7,15 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 
 LEVEL: Level = "error"
 WHY = (
     "An example shows what a rule was meant to do. One that comes out otherwise shows a mistake in "
     "the rule or in the example."
 )
-BAD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: no}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
-GOOD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: yes}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
+BAD = Example(FILE, sample_rule(fires="{numb_skin: no}"))
+GOOD = Example(FILE, GOOD_RULE)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -7,47 +7,14 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding, content_file
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 
 LEVEL: Level = "advice"
 WHY = (
     "A rule that never changes an answer, and a fact that nothing asks for, are read and kept up for nothing."
 )
-BAD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - groups: [cold]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: yes}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
-GOOD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: yes}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
+BAD = Example(FILE, sample_rule(about="groups: [cold]"))
+GOOD = Example(FILE, GOOD_RULE)
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:

@@ -9,6 +9,7 @@ from builder.diagnostic import Level
 from builder.model.condition import Among, Node, Recorded, Within, polar_atoms
 from builder.model.fact import Fact
 from builder.model.kind import Example
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 
 LEVEL: Level = "error"
 WHY = (
@@ -16,42 +17,15 @@ WHY = (
     "dangerous one has its condition the wrong way round."
 )
 BAD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: no}
-    options:
-      - cards: [glide]
-        sites: [distal]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: no}}
-      - {fires: no, given: {numb_skin: yes}}
-    """,
+    FILE,
+    sample_rule(
+        when="{numb_skin: no}",
+        about="cards: [glide]\n    sites: [distal]",
+        fires="{numb_skin: no}",
+        does_not="{numb_skin: yes}",
+    ),
 )
-GOOD = Example(
-    "rules/numb_glide.yml",
-    """
-    format: 1
-    id: numb_glide
-    title: No strokes on skin that feels less
-    when: {numb_skin: yes}
-    options:
-      - cards: [glide]
-        answer: barred
-    why: The client cannot tell when it is too hard.
-    source: [common_practice]
-    strength: expert
-    examples:
-      - {fires: yes, given: {numb_skin: yes}}
-      - {fires: no, given: {numb_skin: no}}
-    """,
-)
+GOOD = Example(FILE, GOOD_RULE)
 SLACK = "Bound the dangerous side of the attribute."
 
 

@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from builder.model.kind import Kind, kind
-from builder.read.kinds.names import GOOD_RULE, RULE
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 
-_FILE = "rules/numb_glide.yml"
 _SESSION = """
 format: 1
 id: numb_and_rising
@@ -22,7 +21,7 @@ examples:
 
 
 def _when(written: str) -> str:
-    return RULE % ("numb_glide", written, "cards", "glide", "common_practice")
+    return sample_rule(when=written)
 
 
 OF_CONDITIONS: tuple[Kind, ...] = (
@@ -30,14 +29,14 @@ OF_CONDITIONS: tuple[Kind, ...] = (
         "condition_malformed",
         "A condition is a fact and its value, or several of them under all, any or not. Nothing "
         "else is understood.",
-        _FILE,
+        FILE,
         bad=_when("{any: {numb_skin: yes}}"),
         good=_when("{any: [{numb_skin: yes}]}"),
     ),
     kind(
         "condition_no_order",
         "Only numbers and scales have more and less. Between words without an order nothing lies.",
-        _FILE,
+        FILE,
         bad=_when("{numb_skin: {at_least: yes}}"),
         good=GOOD_RULE,
     ),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from builder.model.kind import Example, Kind, kind
-from builder.read.kinds.names import GOOD_RULE
+from builder.model.sample_rule import FILE, GOOD_RULE
 from builder.read.kinds.syntax import CLASS, OF_THE_CLASS
 
 OF_FOLDERS: tuple[Kind, ...] = (
@@ -18,8 +18,8 @@ OF_FOLDERS: tuple[Kind, ...] = (
         "link_not_followed",
         "error",
         "A link that leads out of the course could print what is no part of it, and breaks elsewhere.",
-        Example("rules/numb_glide.yml", link="../../elsewhere/numb_glide.yml"),
-        Example("rules/numb_glide.yml", GOOD_RULE),
+        Example(FILE, link="../../elsewhere/numb_glide.yml"),
+        Example(FILE, GOOD_RULE),
         "A link in the course folder leads out of it, or to nothing.",
     ),
     Kind(
@@ -27,14 +27,14 @@ OF_FOLDERS: tuple[Kind, ...] = (
         "advice",
         "Only files with the right ending in the right folder are read. This one is passed over.",
         Example("rules/numb_glide.yaml", GOOD_RULE),
-        Example("rules/numb_glide.yml", GOOD_RULE),
+        Example(FILE, GOOD_RULE),
     ),
     Kind(
         "folder_not_read",
         "advice",
         "Only folders with known names are read. What lies in this one is passed over.",
         Example("ruels/numb_glide.yml", GOOD_RULE),
-        Example("rules/numb_glide.yml", GOOD_RULE),
+        Example(FILE, GOOD_RULE),
     ),
     kind(
         "lesson_not_listed",

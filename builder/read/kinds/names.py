@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from builder.model.kind import Example, Kind, kind
+from builder.model.sample_rule import FILE, GOOD_RULE, sample_rule
 from builder.read.kinds.syntax import CASE
 
 _of_course = partial(kind, where="course.yml")
@@ -15,22 +16,6 @@ practice:
   - {id: %s, title: More cases, cases: [fair]}
 """
 _REQUIRED = "requirements: {test: %s, stations: [%s], attendance: 90 %%}"
-RULE = """
-format: 1
-id: %s
-title: No strokes on skin that feels less
-when: %s
-options:
-  - %s: [%s]
-    answer: barred
-why: The client cannot tell when it is too hard.
-source: [%s]
-strength: expert
-examples:
-  - {fires: yes, given: {numb_skin: yes}}
-  - {fires: no, given: {numb_skin: no}}
-"""
-GOOD_RULE = RULE % ("numb_glide", "{numb_skin: yes}", "cards", "glide", "common_practice")
 
 OF_NAMES: tuple[Kind, ...] = (
     kind(
@@ -104,16 +89,16 @@ OF_NAMES: tuple[Kind, ...] = (
     kind(
         "source_unknown",
         "What a rule rests on is printed beside it, from the list of references.",
-        "rules/numb_glide.yml",
-        bad=RULE % ("numb_glide", "{numb_skin: yes}", "cards", "glide", "comon_practice"),
+        FILE,
+        bad=sample_rule(source="comon_practice"),
         good=GOOD_RULE,
     ),
     kind(
         "group_unknown",
         "A rule that names a group of cards binds nobody if no card belongs to it.",
-        "rules/numb_glide.yml",
-        bad=RULE % ("numb_glide", "{numb_skin: yes}", "groups", "hands_onn", "common_practice"),
-        good=RULE % ("numb_glide", "{numb_skin: yes}", "groups", "hands_on", "common_practice"),
+        FILE,
+        bad=sample_rule(about="groups: [hands_onn]"),
+        good=sample_rule(about="groups: [hands_on]"),
     ),
     kind(
         "visit_unknown",
@@ -150,6 +135,6 @@ OF_NAMES: tuple[Kind, ...] = (
         "error",
         "Files are found by their names. With another id inside, one file would be known by two names.",
         Example("rules/glide_numb.yml", GOOD_RULE),
-        Example("rules/numb_glide.yml", GOOD_RULE),
+        Example(FILE, GOOD_RULE),
     ),
 )

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from builder.model.kind import Kind, kind
-from builder.read.kinds.names import GOOD_RULE
+from builder.model.sample_rule import FILE, GOOD_RULE
 from builder.read.kinds.syntax import CASE, CLASS, OF_THE_CLASS
 
 _of_visit = partial(kind, where=f"{CASE} visits/0")
@@ -46,7 +46,7 @@ OF_VALUES: tuple[Kind, ...] = (
         "word_or_number_expected",
         "Each fact is recorded by one word or one number. A list or a block would leave open which "
         "of them holds.",
-        "rules/numb_glide.yml",
+        FILE,
         bad=GOOD_RULE.replace("given: {numb_skin: yes}", "given: {numb_skin: [yes]}"),
         good=GOOD_RULE,
     ),
