@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from builder.doors.page import markup
 from builder.model.practice import PracticeCase, PracticeVisit
 from builder.model.site import SitePage
@@ -12,10 +14,6 @@ from builder.render.maker import Maker
 
 def case_page(made: Maker, case: PracticeCase) -> SitePage:
     """The page of one practice case."""
-
-    def timeline(visit: PracticeVisit) -> str:
-        return markup(timelines(visit.timeline, f"line-{visit.id}", made.say)) if visit.timeline else ""
-
     return made.page(
         of_case(case.id),
         case.title,
@@ -25,10 +23,19 @@ def case_page(made: Maker, case: PracticeCase) -> SitePage:
         scripts=("assets/practice.js",),
         reviewed=all(visit.reviewed for visit in case.visits),
         case=case,
-        timed={visit.id: _timed(visit) for visit in case.visits},
+        timed={visit.id: timed(visit) for visit in case.visits},
         when={visit.id: _when(case, visit) for visit in case.visits},
-        timeline=timeline,
+        timeline=timeline_of(made),
     )
+
+
+def timeline_of(made: Maker) -> Callable[[PracticeVisit], str]:
+    """Draws the timeline of a visit; nothing where it has none."""
+
+    def drawn(visit: PracticeVisit) -> str:
+        return markup(timelines(visit.timeline, f"line-{visit.id}", made.say)) if visit.timeline else ""
+
+    return drawn
 
 
 def _when(case: PracticeCase, visit: PracticeVisit) -> str:
@@ -36,7 +43,7 @@ def _when(case: PracticeCase, visit: PracticeVisit) -> str:
     return visit.scene.client.removeprefix(case.subtitle).removeprefix(" · ")
 
 
-def _timed(visit: PracticeVisit) -> str:
+def timed(visit: PracticeVisit) -> str:
     """The question after which the timeline is shown: that of the phase, else the last; empty without one."""
     if visit.timeline is None or not visit.questions:
         return ""

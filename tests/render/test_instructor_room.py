@@ -6,8 +6,9 @@ from typing import Literal
 import pytest
 from playwright.sync_api import Browser, Page
 
-from builder.render.instructor_room import room_page, said_of, timed_after
+from builder.render.instructor_room import room_page, said_of
 from builder.render.maker import maker
+from builder.render.student_case import timed
 from tests.axe import violations
 from tests.render.sample_cases import practice_case
 from tests.render.sample_instructor import built_private, private_page
@@ -49,12 +50,18 @@ def test_what_is_said_stands_beside_its_option() -> None:
 
 
 def test_the_timeline_waits_for_the_phase() -> None:
-    """It follows the question after the phase, and no other; a visit without one has none."""
-    for visit in CASE.visits:
-        topics = {asked.question.id: asked.topic for asked in visit.questions}
-        after = timed_after(visit)
-        assert topics.get(after, "phase") == "phase"
-        assert bool(after) is (visit.timeline is not None and "phase" in topics.values())
+    """It stands folded below the question after which a participant sees it, and below no other."""
+    after = {timed(visit) for visit in CASE.visits}
+    for section, asked in zip(ROOM.select(".asked"), ASKED, strict=True):
+        assert bool(section.select("figure.after")) is (asked.question.id in after)
+
+
+@pytest.mark.parametrize("signed", [True, False])
+def test_it_says_whether_all_it_shows_is_reviewed(*, signed: bool) -> None:
+    """A visit rests on more than its questions, so that is what counts."""
+    visits = tuple(one.model_copy(update={"reviewed": signed}) for one in CASE.visits)
+    body = room_page(maker(judged_course()), CASE.model_copy(update={"visits": visits})).body
+    assert bool(parsed(body).select(".unreviewed")) is not signed
 
 
 def test_the_room_is_not_told_to_look_away() -> None:
