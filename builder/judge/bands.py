@@ -59,6 +59,9 @@ def table_holes(content: Content, space: Space) -> Iterator[Hole]:
     """Severity bands that overlap or leave a gap, and clocks that are doubled, missing or run back."""
     for name, table in content.severity.tables.items():
         grades = [band.grade for band in table.bands]
+        if others := {atom.name for band in table.bands for atom in atoms(band.when)} - {table.measure}:
+            labels = [space.variables[one].fact.in_sentence for one in (table.measure, *sorted(others))]
+            yield Hole("bands_of_another", name, f"measured: {labels[0]}; bounded: {', '.join(labels[1:])}")
         yield from _holes(name, grades, cover([band.when for band in table.bands], space), space)
     clocks = content.phases.clocks
     rows = [AllOf((Among("tissue", (one.tissue,)), Among("severity", (one.severity,)))) for one in clocks]

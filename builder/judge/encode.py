@@ -14,11 +14,14 @@ from builder.model.card import SITES, Card
 from builder.model.condition import AllOf, Among, AnyOf, Node, Not, Recorded, Within, atoms
 from builder.model.library import Content
 from builder.model.rule import URGENCIES, OptionEffect, Rule
-from builder.model.tables import SEVERITIES, Severity
+from builder.model.tables import SEVERITIES, Severity, SeverityTable
 
 
 class Encoding:
-    """Every client there may be, as models of one set of clauses; `recorded`: those known in full."""
+    """Every client there may be, as models of one set of clauses.
+
+    `recorded`: those known in full; `known`: the grade that holds where no table settles it.
+    """
 
     def __init__(self, content: Content, space: Space, solver: Solver) -> None:
         """Encode facts, phase, session and every rule's condition."""
@@ -30,6 +33,7 @@ class Encoding:
         for cells in self.cells.values():
             self._exactly_one(cells)
         self.beyond: list[int] = []
+        self.known: dict[Severity, int] = {grade: solver.fresh() for grade in SEVERITIES}
         self.recorded = [cells[1] for name, cells in self.cells.items() if name.startswith(RECORDED)]
         self.fires = {rule.id: self.literal(rule.when) for rule in content.rules.values()}
         self.effects = {card.id: _about(card, content.rules) for card in content.cards.values()}
@@ -98,25 +102,43 @@ class Encoding:
                 self.solver.add([[-self.word(name, "yes"), self.word(other, "no")]])
 
     def _severity(self) -> None:
-        """What a table says of a grade: exactly that one, or at least that one."""
+        """The grade of the first table that applies, as the judge works it out; else the known one."""
+        self._exactly_one(list(self.known.values()))
+        before: list[int] = []
         for table in self.content.severity.tables.values():
             applies = self.literal(table.applies)
+            here = -self.any_of([-applies, *before])
+            before.append(applies)
             window = self.literal(
                 Within("hours", (("at_least", table.not_before), ("at_most", table.not_after)))
             )
-            for band in table.bands:
-                grades = self._grades(band.grade, worse=table.least)
-                self.solver.add([[-applies, -window, -self.literal(band.when), *grades]])
-                if table.recalled:
-                    known = self.literal(_renamed(band.when, table.recalled))
-                    again = -self.word("reinjured", "no")
-                    self.solver.add([[-applies, window, again, -known, *grades]])
-            for band in table.raised:
-                self.solver.add([[-applies, -self.literal(band.when), *self._grades(band.grade, worse=True)]])
+            (self._at_least if table.least else self._exactly)(table, here, window)
+        self._known_where(before)
 
-    def _grades(self, grade: Severity, *, worse: bool) -> list[int]:
-        at = SEVERITIES.index(grade)
-        return [self.word("severity", one) for one in (SEVERITIES[at:] if worse else (grade,))]
+    def _at_least(self, table: SeverityTable, here: int, window: int) -> None:
+        """The worst of what is known, what the measure shows in its window, and what raises it on any day."""
+        shown = [(one.grade, -self.any_of([-window, -self.literal(one.when)])) for one in table.bands]
+        raised = [(one.grade, self.literal(one.when)) for one in table.raised]
+        found = [*shown, *raised, *self.known.items()]
+        at = [self.any_of([literal for one, literal in found if one == grade]) for grade in SEVERITIES]
+        for place, grade in enumerate(SEVERITIES):
+            self.solver.add([[-here, -at[place], self.word("severity", grade), *at[place + 1 :]]])
+
+    def _exactly(self, table: SeverityTable, here: int, window: int) -> None:
+        """What the measure shows in its window, else what is recalled of it, else what is known."""
+        recalled = [self.word("reinjured", "no")] if table.recalled else []
+        for band in table.bands:
+            grade = self.word("severity", band.grade)
+            self.solver.add([[-here, -window, -self.literal(band.when), grade]])
+            if table.recalled and isinstance(band.when, Among | Within):
+                then = self.literal(replace(band.when, name=table.recalled))
+                self.solver.add([[-here, window, -recalled[0], -then, grade]])
+        self._known_where([-here, window, *recalled])
+
+    def _known_where(self, otherwise: list[int]) -> None:
+        self.solver.add(
+            [*otherwise, -known, self.word("severity", grade)] for grade, known in self.known.items()
+        )
 
     def _phase(self) -> None:
         book = self.content.phases
@@ -163,11 +185,6 @@ class Encoding:
             self.solver.add([[-word, here], *([-word, -one] for one in higher), [word, -here, *higher]])
             higher.append(here)
         self.solver.add([[-self.word("session_urgency", "none"), -one] for one in higher])
-
-
-def _renamed(node: Node, name: str) -> Node:
-    """The same bounds on another fact; a band of a table that is recalled bounds its measure alone."""
-    return replace(node, name=name) if isinstance(node, Among | Within) else node
 
 
 def _ok_phases(card: Card, site: str) -> list[str]:

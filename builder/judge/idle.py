@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from builder.doors.solver import Solver
 from builder.judge.encode import Encoding, sites_of
 from builder.judge.reach import Push, Reach
 from builder.judge.space import RECORDED, Space
 from builder.model.card import ANSWERS
-from builder.model.condition import Node, atoms
+from builder.model.condition import atoms
 from builder.model.judgement import Hole
 from builder.model.library import Content
 from builder.model.rule import URGENCIES, Rule
@@ -18,7 +18,7 @@ WARNING = ("red_flag", "contraindication", "consent", "clearance")
 WITH_EVERY_CASE = (
     "injury", "tissue", "region", "age", "hours", "hours_since_first", "reinjured", "severity",
 )  # fmt: skip
-FREE_OF = {"phase", "signs_behind", "session_urgency"}
+FREE_OF = {"severity", "phase", "signs_behind", "session_urgency"}
 
 
 def idle_rules(proof: Encoding, reach: Reach) -> Iterator[Hole]:
@@ -62,10 +62,8 @@ class Twins:
         self.content, self.solver = content, solver
         self.one, self.other = Encoding(content, space, solver), Encoding(content, space, solver)
         self.alike = {name: self._tied(name) for name in self.one.cells if name not in FREE_OF}
-        self.graded = {one for table in content.severity.tables.values() for one in _graded_by(table.applies)}
-        for table in content.severity.tables.values():
-            self.graded |= {table.measure, table.recalled or table.measure, "hours", "reinjured"}
-            self.graded |= {one for band in table.raised for one in _graded_by(band.when)}
+        grades = zip(self.one.known.values(), self.other.known.values(), strict=True)
+        self.same_grade = [self._same([pair]) for pair in grades]
         self.differ = self._differ()
 
     def decides(self, fact: str) -> bool:
@@ -80,13 +78,15 @@ class Twins:
         return self.solver.can_be([*self._but(flag), *pair])
 
     def _but(self, fact: str) -> list[int]:
-        # A measure that a table grades by moves the grade as well.
-        moved = {fact, RECORDED + fact, *(["severity"] if fact in self.graded else [])}
-        return [literal for name, literal in self.alike.items() if name not in moved]
+        moved = {fact, RECORDED + fact}
+        return [*self.same_grade, *(literal for name, literal in self.alike.items() if name not in moved)]
 
     def _tied(self, name: str) -> int:
+        return self._same(zip(self.one.cells[name], self.other.cells[name], strict=True))
+
+    def _same(self, pairs: Iterable[tuple[int, int]]) -> int:
         tied = self.solver.fresh()
-        for a, b in zip(self.one.cells[name], self.other.cells[name], strict=True):
+        for a, b in pairs:
             self.solver.add([[-tied, -a, b], [-tied, a, -b]])
         return tied
 
@@ -119,10 +119,6 @@ def idle_facts(content: Content, space: Space) -> Iterator[Hole]:
                 yield Hole("fact_changes_nothing", name, "Every card answers the same, whatever is recorded.")
             elif name not in read:
                 yield Hole("fact_unread", name, "No rule, sign, table or screening set names it.")
-
-
-def _graded_by(node: Node) -> set[str]:
-    return {atom.name for atom in atoms(node)}
 
 
 def _read(content: Content) -> Iterator[str]:

@@ -131,7 +131,8 @@ class SeverityJudge:
             return None
         fact = self.space.variables[table.measure].fact
         for band in table.bands:
-            if isinstance(band.when, Among | Within) and holds(band.when, value, fact):
+            when = band.when
+            if isinstance(when, Among | Within) and when.name == table.measure and holds(when, value, fact):
                 return band.grade
         return None
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import re
-from typing import Literal
+from typing import Literal, Self
 
-from pydantic import Field
+from pydantic import Field, model_validator
 
 from builder.model.card import Aim, Contested, Phase, Reviewed
-from builder.model.condition import Condition
+from builder.model.condition import Among, Condition, Within
 from builder.model.noun import Format, Hours, Id, Noun, Strength, Text, Truth
 
 Severity = Literal["mild", "moderate", "severe"]
@@ -67,6 +67,15 @@ class SeverityTable(Noun):
         description="Which clinician has looked at it; empty until one has.",
         examples=[{"who": "Isaura Penhallow", "licence": "Physician, MF 2210", "date": "2026-11-25"}],
     )
+
+    @model_validator(mode="after")
+    def _graded_by_its_measure(self) -> Self:
+        bounded = {one.when.name if isinstance(one.when, Among | Within) else None for one in self.bands}
+        if len(bounded) > 1 or None in bounded:
+            raise ValueError("each band bounds the measure alone; other findings go under `raised`")
+        if self.raised and not self.least:
+            raise ValueError("`raised` can only stand beside `least: yes`")
+        return self
 
 
 class BackgroundRow(Noun):

@@ -157,7 +157,7 @@ def phase_book() -> dict[str, Any]:
     }  # fmt: skip
 
 
-SEVERITY = {
+SEVERITY: dict[str, Any] = {
     "format": 1,
     "words": {"mild": "mild", "moderate": "moderate", "severe": "severe"},
     "tables": {

@@ -21,7 +21,7 @@ from tests.judge.small import SEVERITY, content, fact, phase_book
 
 def bent(*bands: tuple[str, dict[str, Any]]) -> Content:
     """The small content with other bands of knee bend."""
-    table = dict(SEVERITY["tables"]["thigh"])  # type: ignore[index]
+    table = dict(SEVERITY["tables"]["thigh"])
     table["bands"] = [{"grade": grade, "when": {"knee_flexion": when}} for grade, when in bands]
     return replace(content(), severity=SeverityBook.model_validate({**SEVERITY, "tables": {"thigh": table}}))
 
@@ -70,6 +70,17 @@ def test_bands_that_overlap_or_leave_a_gap_are_found(
 ) -> None:
     """A single shared or missing degree is enough."""
     assert found(bent(*bands)) == expected
+
+
+def test_bands_of_another_fact_are_found_and_grade_nothing() -> None:
+    """A measure that no band bounds says nothing of the injury, so the worse is taken."""
+    table = {**SEVERITY["tables"]["thigh"], "measure": "swelling"}
+    book = SeverityBook.model_validate({**SEVERITY, "tables": {"thigh": table}})
+    made = replace(content(), severity=book)
+    assert found(made) == [("bands_of_another", "thigh", "measured: swelling; bounded: knee bend")]
+    values: dict[str, Value] = {"injury": "contusion", "region": "thigh", "swelling": "none"}
+    values |= {"hours": Decimal(18), "knee_flexion": Decimal(100)}
+    assert Judge(made).frame(values, "mild", None).severity.possible == ("mild", "moderate", "severe")
 
 
 def test_a_doubled_and_a_missing_clock_are_found() -> None:

@@ -127,3 +127,21 @@ def test_a_measure_that_only_a_table_reads_decides_through_the_grade() -> None:
         ("fact_changes_nothing", "knee_flexion"),
         ("fact_unread", "recalled_flexion"),
     ]
+
+
+@pytest.mark.parametrize(("raised", "found"), [("moderate", [("flag_goes_on", "rash")]), ("severe", [])])
+def test_a_flag_that_raises_a_grade_refers_by_the_grade_it_gives(
+    raised: str, found: list[tuple[str, str]]
+) -> None:
+    """Two visits that differ in it alone are told the same grade otherwise, so it must raise far enough."""
+    severe = rule("severe", {"severity": "severe"}, session={"urgency": "days"})
+    rash = {"rash": fact("yes_no", "red_flag", "yes", label="Rash")}
+    table = {
+        **SEVERITY["tables"]["thigh"],
+        "least": True,
+        "recalled": None,
+        "raised": [{"grade": raised, "when": {"rash": "yes"}}],
+    }
+    book = SeverityBook.model_validate({**SEVERITY, "tables": {"thigh": table}})
+    made = replace(with_facts(rash, rules=[*RULES, severe]), severity=book)
+    assert [one for one in told(made) if one[0] == "flag_goes_on"] == found

@@ -34,7 +34,7 @@ GOOD = Example(
     at="tables/thigh",
 )
 OF_FACTS = {"flag_goes_on", "fact_changes_nothing"}
-OF_TABLES = {"bands_overlap", "bands_gap", "clock_runs_back"}
+OF_TABLES = {"bands_overlap", "bands_gap", "bands_of_another", "clock_runs_back"}
 OF_CARDS = {"consent_leaves_open", "contradiction"}
 SAYS = {
     "never_fires": ("Rule {about} can never fire.", "Correct its condition, or delete it."),
@@ -60,6 +60,10 @@ SAYS = {
     ),
     "bands_overlap": ("Two rows of a table hold for one value ({about}).", "Move a bound of one of them."),
     "bands_gap": ("A table leaves a value without a row ({about}).", "Move a bound, or add a row."),
+    "bands_of_another": (
+        "The table `{about}` measures one fact and bounds another.",
+        "Let them be the same.",
+    ),
     "clock_runs_back": ("A clock ends a phase before the one before it ({about}).", "Put its ends in order."),
     "dead_end": (
         "No card is open for the aim `{about}` in some situation.",
