@@ -18,9 +18,10 @@ def marks_of(sheet: AnswerSheet, key: Key) -> tuple[Mark, ...]:
 def mark(answer: KeyAnswer, given: Given | None) -> Mark:
     """What one answer earns, from 0 to 1."""
     value = given.value if given else None
+    policy = answer.policy if answer.kind == "many" else "exact"
     return Mark(
         question=answer.question,
-        mark=score(ChoiceKey(answer.options, frozenset(answer.right)), answer.policy, value),
+        mark=score(ChoiceKey(answer.options, frozenset(answer.right)), policy, value),
         given=value is not None,
         must_pass=answer.must_pass,
     )

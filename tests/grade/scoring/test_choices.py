@@ -13,7 +13,8 @@ FEW = ChoiceKey(tuple("ABCDE"), frozenset("AB"))
 def test_where_nothing_is_right_choosing_nothing_is(policy: str) -> None:
     """A question without a right option has no share to divide by, and still one right answer."""
     empty = ChoiceKey(tuple("ABC"), frozenset())
-    assert (score_choice(empty, policy, ()), score_choice(empty, policy, ("A",))) == (1, 0)
+    assert score_choice(empty, policy, ()) == 1
+    assert score_choice(empty, policy, ("A",)) == 0
 
 
 @pytest.mark.parametrize("policy", CHOICE_POLICIES)
