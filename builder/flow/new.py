@@ -13,6 +13,7 @@ from builder.flow.new_case import drafted
 from builder.flow.schema import BESIDE, write_schemas
 from builder.judge.judge import Judge
 from builder.model.asking import Asking
+from builder.model.file_name import unkept
 from builder.model.library import Course
 from builder.model.noun import hours_of
 from builder.new.asked import about, about_course, since
@@ -21,7 +22,7 @@ from builder.new.files import course_text, new_files
 from builder.new.fill import as_flow
 from builder.new.kinds import KINDS
 from builder.new.listing import listed
-from builder.new.names import RESERVED, id_from, own_id, unused
+from builder.new.names import id_from, own_id, unused
 from builder.place import Path as Steps
 from builder.read.course import read_all
 
@@ -41,8 +42,8 @@ def asked(kind: str, folder: Path, today: date) -> tuple[Asking, ...]:
 def begin_course(folder: Path, answers: Mapping[str, str]) -> list[str]:
     """A course that holds together, with a case to practise on and two in the test."""
     name = folder.resolve().name
-    if name.casefold().partition(".")[0] in RESERVED:
-        raise Fault(f"No folder may be called {name} on Windows.", "Choose another name.")
+    if why := unkept(name):
+        raise Fault(f"Windows can keep no folder called {name}: {why}.", "Choose another name.")
     if folder.exists() and (not folder.is_dir() or any(folder.iterdir())):
         raise Fault(f"{folder} is there and not empty; nothing was written.", "Name a new folder.")
     given = answers.get("id")

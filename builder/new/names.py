@@ -7,12 +7,9 @@ import unicodedata
 from collections.abc import Collection
 
 from builder.fault import Fault
+from builder.model.file_name import folded, is_reserved
 
 LONGEST = 40
-RESERVED = frozenset(
-    {"con", "prn", "aux", "nul", "conin", "conout"}
-    | {f"{port}{number}" for port in ("com", "lpt") for number in range(10)}
-)
 _ID = re.compile(r"[a-z][a-z0-9_]{0,59}")
 _FOLDED = str.maketrans(
     {"ß": "ss", "æ": "ae", "œ": "oe", "ø": "o", "đ": "d", "ł": "l", "þ": "th", "ð": "d", "\u0131": "i"}
@@ -30,21 +27,21 @@ def id_from(title: str, what: str) -> str:
         found = f"{what}_{found}"
     if len(found) > LONGEST:
         found = found[:LONGEST].rpartition("_")[0] or found[:LONGEST]
-    return f"{found}_{what}" if found in RESERVED else found
+    return f"{found}_{what}" if is_reserved(found) else found
 
 
 def own_id(given: str) -> str:
     """An id that someone chose, if it may be one; a Fault says why not."""
     if not _ID.fullmatch(given):
         raise Fault(f"{given!r} is no id.", "Use small letters, digits and _, with a letter first.")
-    if given in RESERVED:
+    if is_reserved(given):
         raise Fault(f"No file may be called {given} on Windows.", "Choose another id.")
     return given
 
 
 def unused(name: str, taken: Collection[str], what: str) -> str:
     """The name, if nothing in the folder has it, in small or capital letters; else a Fault."""
-    other = next((one for one in sorted(taken) if one.casefold() == name.casefold()), None)
+    other = next((one for one in sorted(taken) if folded(one) == folded(name)), None)
     if other is None:
         return name
     raise Fault(

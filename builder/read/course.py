@@ -11,6 +11,7 @@ from builder.model.course import CourseFile, SiteConfig
 from builder.model.library import Course
 from builder.model.review import ReviewBook
 from builder.model.wording import WordingBook
+from builder.model.words import ENGLISH
 from builder.place import Places
 from builder.read.assemble import assemble
 from builder.read.folder import (
@@ -23,11 +24,11 @@ from builder.read.folder import (
     SHARED,
     SITE,
     WORDING,
-    WORDS,
     files_in,
     strays,
 )
 from builder.read.lessons import read_lesson
+from builder.read.portable import names_not_kept
 from builder.read.refer.refer import refer
 from builder.read.shelf import Shelf
 from builder.read.words import read_words
@@ -60,11 +61,11 @@ def read_all(folder: Path, content: Path, site: Path | None = None, read: ReadEn
     `read` may know files from before.
     """
     shelf = shelf_of(folder, content, site or content.parent / SITE, read)
-    words = read_words(content / WORDS, CONTENT + WORDS)
-    found = [*refer(shelf), *words.found, *strays(folder)]
+    file = shelf.noun(CourseFile)
+    words = read_words(content, folder, file.language if file else ENGLISH, COURSE)
+    found = [*refer(shelf), *words.found, *strays(folder), *names_not_kept(folder)]
     found += [fault for lesson in shelf.lessons.values() for fault in lesson.found]
-    places = {CONTENT + WORDS: words.places}
-    places |= {one.written.file: one.written.places for one in shelf.entries}
+    places = words.places | {one.written.file: one.written.places for one in shelf.entries}
     places |= {one.file: one.places for one in shelf.lessons.values()}
     course = assemble(shelf, words.texts, found, places)
     if course is not None:

@@ -27,7 +27,7 @@ BOOKS: dict[str, type[Noun]] = {
     "references.yml": ReferenceBook,
 }
 SHIPPED = "content/"
-WORDS = "words.yml"
+WORDS = "words"
 WORDING = "wording.yml"
 SHARED: dict[str, type[Noun]] = {"cards": Card, "rules": Rule, "boards": BoardRules}
 OWN: dict[str, type[Noun]] = {**SHARED, "cases": Case, "questions": AuthorQuestion, "stations": Station}
@@ -38,7 +38,8 @@ SINGLE = (COURSE, SITE, REVIEWS)
 LESSONS = "lessons"
 MEDIA = "media"
 NOT_READ_YET = ("panel",)
-ELSEWHERE = (MEDIA, "classes", "out", "private")
+BUILT = ("out", "private")
+ELSEWHERE = (MEDIA, "classes", *BUILT)
 
 
 @dataclass(frozen=True)
@@ -58,7 +59,7 @@ def files_in(root: Path, folder: str, ending: str, before: str = "") -> Iterator
         if (
             path.is_file()
             and (before == SHIPPED or _is_inside(path, root))
-            and not any(_is_hidden(step) for step in path.relative_to(root).parts)
+            and not any(is_hidden(step) for step in path.relative_to(root).parts)
         ):
             yield Named(path, before + path.relative_to(root).as_posix())
 
@@ -74,7 +75,7 @@ def strays(root: Path) -> Iterator[Diagnostic]:
         if folder and name in NOT_READ_YET and any(_visible(path)):
             message = f"The folder `{name}` is not read by this version."
             yield _advice("folder_not_read", f"{name}/", message, "Nothing is lost; it is only not used yet.")
-        elif folder and (name in OWN or name == LESSONS):
+        elif folder and (name in OWN or name in (LESSONS, WORDS)):
             ending = ".md" if name == LESSONS else ".yml"
             yield from (_stray(one, root, ending) for one in path.rglob("*") if _is_stray(one, root, ending))
         elif name not in (SINGLE if not folder else (*NOT_READ_YET, *ELSEWHERE)) and not _is_readme(name):
@@ -97,10 +98,11 @@ def _link(path: Path, root: Path) -> Diagnostic:
 
 
 def _visible(folder: Path) -> list[Path]:
-    return [path for path in sorted(folder.iterdir()) if not _is_hidden(path.name)]
+    return [path for path in sorted(folder.iterdir()) if not is_hidden(path.name)]
 
 
-def _is_hidden(name: str) -> bool:
+def is_hidden(name: str) -> bool:
+    """Whether a name is one that systems and editors leave behind, or hide."""
     return name.startswith(".") or name.endswith("~") or name.lower() in ("thumbs.db", "desktop.ini")
 
 
@@ -110,7 +112,7 @@ def _is_readme(name: str) -> bool:
 
 def _is_stray(path: Path, root: Path, ending: str) -> bool:
     steps = path.relative_to(root).parts
-    return path.is_file() and path.suffix != ending and not any(_is_hidden(step) for step in steps)
+    return path.is_file() and path.suffix != ending and not any(is_hidden(step) for step in steps)
 
 
 def _stray(path: Path, root: Path, ending: str) -> Diagnostic:
@@ -122,7 +124,7 @@ def _stray(path: Path, root: Path, ending: str) -> Diagnostic:
 
 
 def _unknown(name: str, *, folder: bool) -> Diagnostic:
-    known = (*OWN, LESSONS, *NOT_READ_YET, *ELSEWHERE) if folder else SINGLE
+    known = (*OWN, LESSONS, WORDS, *NOT_READ_YET, *ELSEWHERE) if folder else SINGLE
     near = nearest(name, known)
     what = "folder" if folder else "file"
     remedy = f"Did you mean `{near}`?" if near else "Move it away if it is not needed."

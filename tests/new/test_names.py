@@ -7,7 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.fault import Fault
-from builder.new.names import LONGEST, RESERVED, id_from, own_id, unused
+from builder.model.file_name import unkept
+from builder.new.names import LONGEST, id_from, own_id, unused
 
 
 @pytest.mark.parametrize(
@@ -39,7 +40,7 @@ def test_whatever_is_typed_gives_a_safe_name_or_a_plain_fault(title: str) -> Non
     if found != "Name one with --id.":
         assert re.fullmatch(r"[a-z][a-z0-9_]*", found)
         assert len(found) <= LONGEST + len("_case") + len("case_")
-        assert found not in RESERVED
+        assert not unkept(found)
         assert own_id(found) == found
 
 

@@ -23,6 +23,23 @@ OF_FOLDERS: tuple[Kind, ...] = (
         "A link in the course folder leads out of it, or to nothing.",
     ),
     Kind(
+        "name_not_kept",
+        "error",
+        "A course is copied, and its pages are handed out. A name that Windows keeps for itself, or cannot "
+        "write, is lost on the way.",
+        Example("media/aux.txt", "Where the pictures come from."),
+        Example("media/sources.txt", "Where the pictures come from."),
+        "A file, a folder or a test has a name that Windows can keep no file of.",
+    ),
+    Kind(
+        "name_in_two_cases",
+        "error",
+        "Where capitals count for nothing, on Windows and macOS, one of the two would overwrite the other.",
+        Example("media/Pad.txt", "A pad.", more=(Example("media/pad.txt", "Another pad."),)),
+        Example("media/pad.txt", "A pad."),
+        "Two names in one folder differ only in capitals, or in how an accent is stored.",
+    ),
+    Kind(
         "file_not_read",
         "advice",
         "Only files with the right ending in the right folder are read. This one is passed over.",

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 
 from builder.diagnostic import Diagnostic
+from builder.read.portable import pages_kept
 from builder.read.refer.conditions import wrong_conditions
 from builder.read.refer.names import unknown_names
 from builder.read.refer.own import fact_names, file_names, lessons_listed, screened_facts, station_visits
@@ -24,6 +25,7 @@ AGREEMENTS: tuple[Callable[[Shelf], Iterator[Diagnostic]], ...] = (
     screened_facts,
     fact_names,
     lessons_listed,
+    pages_kept,
     wrong_tags,
 )
 _HOLD_CONDITIONS = ("when", "does_not_apply", "applies", "asked_where", "limits", "needs")
