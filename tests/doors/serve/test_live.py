@@ -1,6 +1,5 @@
 """The web door: this machine alone, looking alone, and nothing for the page of another site."""
 
-import socket
 from collections.abc import Iterator
 from contextlib import ExitStack, closing, contextmanager
 from dataclasses import dataclass
@@ -8,10 +7,7 @@ from email.message import Message
 from http.client import HTTPConnection
 from threading import Thread
 
-import pytest
-
 from builder.doors.serve import LOOPBACK, Answer, Served, Server, elsewhere, reserve
-from builder.fault import Fault
 
 
 class Clock:
@@ -94,20 +90,3 @@ def test_a_change_is_told_to_whoever_listens() -> None:
         assert [news.readline(), news.readline()] == [b"data: 1\n", b"\n"]
         clock.now = 2
         assert news.readline() == b"data: 2\n"
-
-
-def test_a_port_in_use_is_a_fault_that_says_what_to_do() -> None:
-    """And is left to whoever has it."""
-    with socket.socket() as other:
-        other.bind((LOOPBACK, 0))
-        other.listen()
-        port = other.getsockname()[1]
-        with pytest.raises(Fault, match=rf"Port {port} is in use.*--port"):
-            reserve(port)
-
-
-def test_it_listens_on_this_machine_alone() -> None:
-    """Not on the address others reach it under."""
-    taken = reserve(0)
-    assert taken.getsockname()[0] == LOOPBACK
-    taken.close()

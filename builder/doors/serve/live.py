@@ -1,11 +1,11 @@
-"""The door to the web: serves answers to this machine alone, and tells open pages when to load again."""
+"""Serves answers to this machine alone, and tells open pages when to load again."""
 
 from __future__ import annotations
 
 import asyncio
 import socket
 from collections.abc import AsyncIterator, Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import uvicorn
 from starlette.applications import Starlette
@@ -16,9 +16,9 @@ from starlette.requests import Request
 from starlette.responses import Response, StreamingResponse
 from starlette.routing import Route
 
-from builder.fault import Fault
+from builder.doors.serve.answer import Answer
+from builder.doors.serve.sockets import LOOPBACK
 
-LOOPBACK = "127.0.0.1"
 NAMES = [LOOPBACK, "localhost"]
 LOOK_AGAIN = 0.03  # seconds between two looks at whether there is something new
 KEEP_ALIVE = 10.0
@@ -37,45 +37,12 @@ GUARDED = {
 
 
 @dataclass(frozen=True)
-class Answer:
-    """What is sent back: bytes of a kind such as `text/html`, or where to go instead."""
-
-    body: bytes
-    kind: str = "text/html; charset=utf-8"
-    status: int = 200
-    headers: dict[str, str] = field(default_factory=dict)
-
-
-def elsewhere(address: str) -> Answer:
-    """The answer that leads to another address."""
-    return Answer(b"", status=307, headers={"Location": address})
-
-
-@dataclass(frozen=True)
 class Served:
     """What is served: an answer to every path, a number that rises with each change, where it is told."""
 
     answer: Callable[[str], Answer]
     version: Callable[[], int]
     notices: str
-
-
-def reserve(port: int) -> socket.socket:
-    """A socket on this machine alone; port 0 takes any that is free, one in use is a Fault."""
-    taken = socket.socket(socket.AF_INET, socket.SOCK_STREAM)
-    if hasattr(socket, "SO_EXCLUSIVEADDRUSE"):
-        taken.setsockopt(socket.SOL_SOCKET, socket.SO_EXCLUSIVEADDRUSE, 1)
-    else:
-        taken.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-    try:
-        taken.bind((LOOPBACK, port))
-        taken.listen()  # at once: who comes early waits, and no second command can take the port
-    except OSError:
-        taken.close()
-        raise Fault(
-            f"Port {port} is in use.", "Name another with --port, or end what uses it; --port 0 takes any."
-        ) from None
-    return taken
 
 
 class Server:
