@@ -1,4 +1,4 @@
-"""The words of questions: ids of `content/words.yml` filled in, spans of time, short citations."""
+"""The words of questions: ids of `content/words/en.yml` filled in, spans of time, short citations."""
 
 from __future__ import annotations
 
@@ -7,11 +7,12 @@ from decimal import Decimal
 
 from builder.model.library import Content
 from builder.model.span import exact_span
+from builder.model.words import said
 
 
 def say(content: Content, key: str, **parts: str) -> str:
     """The words with the id `q_<key>`, their gaps filled."""
-    return content.words[f"q_{key}"].format(**parts)
+    return said(content.words, f"q_{key}", **parts)
 
 
 def span(content: Content, hours: Decimal) -> str:

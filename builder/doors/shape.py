@@ -10,11 +10,13 @@ from typing import Annotated, TypeVar, Union, get_args, get_origin
 from pydantic import BaseModel, TypeAdapter, ValidationError
 
 from builder.model.noun import Noun
+from builder.model.words import ONE
 from builder.place import Path, Step
 
 N = TypeVar("N", bound=Noun)
 
 TRUTH = "truth_out_of_place"
+COUNTED = {"one", "other"}
 
 
 @dataclass(frozen=True)
@@ -39,7 +41,16 @@ def pour(model: type[N], data: object) -> tuple[N | None, tuple[Misfit, ...]]:
 
 
 def pour_words(data: object) -> tuple[dict[str, str], tuple[Misfit, ...]]:
-    """A flat mapping of texts, or everything that keeps it from being one."""
+    """Texts by id, or everything that keeps them from being so.
+
+    A pair `{one: ..., other: ...}` gives the text for one by its id and `.one`, the other by its id.
+    """
+    if isinstance(data, dict):
+        counted = {
+            key: text for key, text in data.items() if isinstance(text, dict) and text.keys() == COUNTED
+        }
+        data = data | {key: text["other"] for key, text in counted.items()}
+        data |= {f"{key}{ONE}": text["one"] for key, text in counted.items()}
     try:
         return TypeAdapter(dict[str, str]).validate_python(data), ()
     except ValidationError as error:

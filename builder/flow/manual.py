@@ -35,7 +35,7 @@ MOST_EXAMPLE = 90
 
 def manual_plan(commands: tuple[ManualCommand, ...]) -> SitePlan:
     """The plan of the handbook: every command, every sort of file, every name that `check` may print."""
-    words = read_words(shipped("content") / "words.yml", "content/words.yml").texts
+    words = read_words(shipped("content")).texts
     site = read_entry(SiteConfig, shipped("site_config.yml"), "site_config.yml").noun
     if words is None or not isinstance(site, SiteConfig):
         raise Fault(

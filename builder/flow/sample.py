@@ -12,7 +12,7 @@ from builder.model.kind import Example
 from builder.place import Path as Steps
 
 SAMPLE = Path(__file__).parent / "sample"
-FROM_SHIPPED = ("references.yml", "words.yml", "wording.yml")
+FROM_SHIPPED = ("references.yml", "words/en.yml", "wording.yml")
 _SHARED = ("content/", "site_config.yml")
 _WHOLE = re.compile(r"^format:", re.MULTILINE)
 _KEY = re.compile(r"[^\s#:-][^:\n]*:")
@@ -22,6 +22,7 @@ def lay_over(example: Example, root: Path) -> Path:
     """Write the sample with the example in it below `root`: `course/`, `content/` and `site_config.yml`."""
     shutil.copytree(SAMPLE, root, dirs_exist_ok=True)
     for name in FROM_SHIPPED:
+        (root / "content" / name).parent.mkdir(exist_ok=True)
         shutil.copyfile(shipped("content") / name, root / "content" / name)
     for one in (example, *example.more):
         path = root / (one.file if one.file.startswith(_SHARED) else f"course/{one.file}")

@@ -6,7 +6,7 @@ from typing import Literal
 
 from pydantic import Field
 
-from builder.model.noun import Day, Format, Id, Noun, Share, Text, TimeOfDay, Truth
+from builder.model.noun import Day, Format, Id, Language, Noun, Share, Text, TimeOfDay, Truth
 
 QuestionTopic = Literal["session", "phase", "option", "dose"]
 TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
@@ -159,7 +159,11 @@ class CourseFile(Noun):
     number: str = Field(
         default="", description="The course's number with the approving body, as text.", examples=["LF-CE-02"]
     )
-    language: str = Field(default="en", description="The language, as a two-letter tag.", examples=["en"])
+    language: Language = Field(
+        default="en",
+        description="The language, as a tag; the words around the course are taken from its words file.",
+        examples=["en"],
+    )
     level: Text = Field(description="The level, as boards ask for it.", examples=["Intermediate"])
     provider: Provider = Field(
         description="The provider, who answers for the course.",

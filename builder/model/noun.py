@@ -9,6 +9,7 @@ from fractions import Fraction
 from typing import Annotated, Literal
 
 from pydantic import (
+    AfterValidator,
     BaseModel,
     BeforeValidator,
     ConfigDict,
@@ -42,6 +43,15 @@ class Noun(BaseModel):
     """A value that never changes and knows exactly which keys it has."""
 
     model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+def _tag(written: str) -> str:
+    if not re.fullmatch(r"[a-z]{2,3}(-[A-Za-z0-9]{2,8})*", written):
+        raise ValueError("write a language tag such as `en`, `de` or `en-GB`")
+    return written
+
+
+Language = Annotated[str, AfterValidator(_tag)]
 
 
 def hours_of(written: object) -> object:

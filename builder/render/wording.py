@@ -7,6 +7,7 @@ from decimal import Decimal
 
 from builder.fault import Fault
 from builder.model.fact import Fact, plain
+from builder.model.words import said
 
 Say = Callable[..., str]
 IN_HOURS, IN_DAYS = 72, 60 * 24
@@ -17,8 +18,8 @@ def speaker(words: Mapping[str, str]) -> Say:
 
     def say(key: str, **blanks: object) -> str:
         if key not in words:
-            raise Fault(f"The interface word `{key}` is missing.", "Give it in content/words.yml.")
-        return words[key].format(**blanks) if blanks else words[key]
+            raise Fault(f"The interface word `{key}` is missing.", "Give it in content/words/en.yml.")
+        return said(words, key, **blanks)
 
     return say
 

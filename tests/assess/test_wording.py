@@ -12,6 +12,7 @@ from builder.assess.kinds.session import ANSWERS
 from builder.assess.wording import citations, say, span
 from builder.model.noun import Strength
 from builder.model.practice import Mark
+from builder.model.words import ONE
 from tests.assess.sample import content
 from tests.assess.words import WORDS
 
@@ -23,7 +24,7 @@ FAMILIES = {
     "word": (*get_args(Mark), "aim", "open"),
     "strength": get_args(get_args(Strength)[0]),
 }
-COUNTED = ("hour", "hours", "day", "days", "days_and_hours")
+COUNTED = ("hours", "days", "days_and_hours")
 
 
 @pytest.mark.parametrize(
@@ -76,4 +77,6 @@ def test_every_word_that_is_said_is_there_and_every_one_there_is_said() -> None:
     said |= {f"{family}_{member}" for family, members in FAMILIES.items() for member in members} | set(
         COUNTED
     )
-    assert {f"q_{key}" for key in said} == {key for key in WORDS if key.startswith("q_")}
+    assert {f"q_{key}" for key in said} == {
+        key for key in WORDS if key.startswith("q_") and not key.endswith(ONE)
+    }

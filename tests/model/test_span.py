@@ -7,10 +7,10 @@ import pytest
 from builder.model.span import exact_span
 
 WORDS = {
-    "q_hour": "{count} hour",
-    "q_hours": "{count} hours",
-    "q_day": "{count} day",
-    "q_days": "{count} days",
+    "q_hours.one": "{n} hour",
+    "q_hours": "{n} hours",
+    "q_days.one": "{n} day",
+    "q_days": "{n} days",
     "q_days_and_hours": "{days} and {hours}",
 }
 

@@ -74,7 +74,7 @@ def test_a_case_that_leans_on_a_faulty_card_is_left_out(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    "name", ["course/course.yml", "site_config.yml", "content/facts.yml", "content/words.yml"]
+    "name", ["course/course.yml", "site_config.yml", "content/facts.yml", "content/words/en.yml"]
 )
 def test_there_is_no_course_without_its_books(name: str, tmp_path: Path) -> None:
     """Where a needed file is broken there is no course, and the lines of all files are still there."""

@@ -3,14 +3,13 @@
 from pathlib import Path
 from typing import Any
 
-import yaml
-
 from builder.model.card import Card
 from builder.model.course import CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content, Course
 from builder.model.rule import Rule
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.read.words import read_words
 
 ROOT = Path(__file__).parents[2]
 PHASE_WORDS = {
@@ -57,8 +56,7 @@ Tissue heals in *phases*. What helps in one can harm in another.
 
 def words() -> dict[str, str]:
     """The interface words as shipped."""
-    read: dict[str, str] = yaml.safe_load((ROOT / "content" / "words.yml").read_text(encoding="utf-8"))
-    return read
+    return read_words(ROOT / "content").texts or {}
 
 
 def fact(kind: str, label: str, **more: object) -> dict[str, Any]:

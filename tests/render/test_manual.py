@@ -24,7 +24,7 @@ MANUAL = Manual(
         ),
     ),
 )  # fmt: skip
-WORDS = read_words(shipped("content") / "words.yml", "words.yml").texts or {}
+WORDS = read_words(shipped("content")).texts or {}
 PLAN = manual_site(MANUAL, WORDS, SiteConfig.model_validate(SITE))
 PAGES = {page.address: parsed(page.body) for page in PLAN.pages}
 

@@ -30,12 +30,17 @@ def schemas(known: Known) -> dict[str, Schema]:
 
 
 def _words() -> Schema:
+    pair = {"type": "object", "properties": {"one": {"type": "string"}, "other": {"type": "string"}}}
+    pair |= {"required": ["one", "other"], "additionalProperties": False}
     return {
         "$schema": DIALECT,
         "title": "The words of the interface",
         "type": "object",
         "properties": {"format": {"title": "Format", **_FORMAT}},
-        "additionalProperties": {"type": "string", "description": "One text of the pages, by its name."},
+        "additionalProperties": {
+            "description": "One text of the pages, by its name; or one for 1 and one for other numbers.",
+            "anyOf": [{"type": "string"}, pair],
+        },
     }
 
 

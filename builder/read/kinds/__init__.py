@@ -11,6 +11,7 @@ from builder.read.kinds.names import OF_NAMES
 from builder.read.kinds.syntax import OF_SYNTAX
 from builder.read.kinds.tables import OF_TABLES
 from builder.read.kinds.values import OF_VALUES
+from builder.read.kinds.words import OF_WORDS
 
 READ_KINDS: tuple[Kind, ...] = (
     *OF_SYNTAX,
@@ -21,4 +22,5 @@ READ_KINDS: tuple[Kind, ...] = (
     *OF_CLASSES,
     *OF_TABLES,
     *OF_ATTENDANCE,
+    *OF_WORDS,
 )
