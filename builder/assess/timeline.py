@@ -29,7 +29,9 @@ def timeline_of(content: Content, case: Case, number: int, judged: VisitJudgemen
     today = _latest(visit)
     bands = tuple(_bands(content, clock, today))
     earlier = tuple(_earlier(case.visits[:number], visit, today))
-    return Timeline(bands=bands, earlier=earlier, today=today, words=_words(content, bands, today))
+    held = _held(bands, today, judged.phase.possible)
+    words = _words(content, bands, today, held)
+    return Timeline(bands=bands, earlier=earlier, today=today, words=words, held=held)
 
 
 def _latest(visit: Visit) -> Decimal:
@@ -56,7 +58,17 @@ def _bands(content: Content, clock: Clock, today: Decimal) -> Iterator[Band]:
         start = end
 
 
-def _words(content: Content, bands: tuple[Band, ...], today: Decimal) -> str:
+def _held(bands: tuple[Band, ...], today: Decimal, possible: tuple[Phase, ...]) -> Phase | None:
+    """The earliest phase it may be in, where that is earlier than the calendar's."""
+    reached = [band.phase for band in bands if band.start == 0 or band.start < today]
+    earliest = next(band.phase for band in bands if band.phase in possible)
+    return earliest if earliest in reached[:-1] else None
+
+
+def _words(content: Content, bands: tuple[Band, ...], today: Decimal, held: Phase | None) -> str:
     parts = [say(content, "timeline", phase=band.word, span=span(content, band.end)) for band in bands[:-1]]
     last = say(content, "timeline_last", phase=bands[-1].word)
-    return f"{'; '.join([*parts, last])}. {say(content, 'timeline_today', span=span(content, today))}"
+    told = [f"{'; '.join([*parts, last])}.", say(content, "timeline_today", span=span(content, today))]
+    if held is not None:
+        told.append(say(content, "timeline_held", phase=content.phases.phase_words[held]))
+    return " ".join(told)

@@ -116,8 +116,12 @@ class Card(Noun):
         description="What it is, in a sentence.",
         examples=["A wrapped pack, laid on the injury for a set time."],
     )
-    stroke: Literal["along", "across", "circles", "lift_and_roll", "still", "none"] = Field(
-        default="none", description="Which way the hand goes, for its figure.", examples=["across"]
+    stroke: Literal[
+        "along", "across", "circles", "lift_and_roll", "still", "taps", "apart", "swing", "none"
+    ] = Field(
+        default="none",
+        description="Which way the hand goes or the limb moves, for its figure.",
+        examples=["across"],
     )
     who_moves: Literal["therapist", "client", "both", "nobody"] = Field(
         default="nobody", description="Who moves during it.", examples=["client"]

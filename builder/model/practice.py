@@ -45,12 +45,16 @@ class Band(Noun):
 
 
 class Timeline(Noun):
-    """The healing timeline of a visit: bands by the calendar, earlier visits, and today."""
+    """The healing timeline of a visit: bands by the calendar, earlier visits, and today.
+
+    `held` is the phase at which the signs hold it, where the calendar alone would say a later one.
+    """
 
     bands: tuple[Band, ...]
     earlier: tuple[Decimal, ...]
     today: Decimal
     words: str
+    held: Phase | None = None
 
 
 class PracticeVisit(Noun):

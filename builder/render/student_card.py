@@ -9,7 +9,7 @@ from builder.doors.page import markup
 from builder.model.card import PHASES, SITES, Card, CellRow, Phase
 from builder.model.site import SitePage
 from builder.render import address
-from builder.render.draw.stroke import stroke
+from builder.render.draw.technique import beneath, technique
 from builder.render.limit import limit_text
 from builder.render.maker import Maker, all_reviewed
 from builder.render.source import contested_text, rests_on
@@ -56,8 +56,8 @@ def _page(made: Maker, card: Card) -> SitePage:
         kind="card",
         reviewed=card.reviewed is not None,
         card=card,
-        figure=markup(stroke(card, made.say)),
-        done=_done(made, card),
+        figure=markup(technique(card, facts, made.say)),
+        beneath=beneath(card, facts, made.say),
         serves=_serves(made, card),
         usual=[chip(name, facts.get(name), value) for name, value in card.usual.items()],
         sites=SITES,
@@ -72,13 +72,6 @@ def _page(made: Maker, card: Card) -> SitePage:
 def _serves(made: Maker, card: Card) -> list[str]:
     words = made.course.content.phases.aim_words
     return [words.get(aim, aim) for aim in card.serves]
-
-
-def _done(made: Maker, card: Card) -> str:
-    """Who moves and how the muscle is, in one line under the figure."""
-    parts = [f"muscle_{card.muscle}"] if card.muscle != "any" else []
-    parts += [f"moves_{card.who_moves}"] if card.who_moves != "nobody" else []
-    return " · ".join(made.say(part) for part in parts)
 
 
 def _cells(card: Card, phase: Phase) -> list[Cell]:

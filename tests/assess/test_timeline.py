@@ -79,3 +79,12 @@ def test_no_timeline_without_a_clock() -> None:
     """A tissue without a clock is not drawn by another's."""
     tissue = {"kind": "tendon", "name": "t", "region": "t", "side": "left"}
     assert timeline_of(content(), case("alpha", tissue=tissue), 0, judged_visit("v")) is None
+
+
+def test_signs_that_hold_it_back_are_on_the_line() -> None:
+    """Where the phase judged is earlier than the calendar's, the line says to which."""
+    late = case("alpha", visits=[visit(1, since_injury="5 days")])
+    held = line(late, 0, phase=PhaseJudgement(("acute",), ()))
+    assert held.held == "acute"
+    assert held.words.endswith("The signs hold it at: acute.")
+    assert line(late, 0, phase=PhaseJudgement(("early_repair",), ())).held is None

@@ -50,7 +50,7 @@ def _drawn(line: Timeline, name: str, width: int, size: str, say: Say) -> str:
     inside = (
         definitions(name) + _bands(ruler, name) + _words(ruler, narrow=size == "narrow") + _pins(ruler, say)
     )
-    return picture(inside, width, height, line.words, class_=f"drawn timeline {size}")
+    return picture(inside + _held(ruler), width, height, line.words, class_=f"drawn timeline {size}")
 
 
 def _bands(ruler: _Ruler, name: str) -> str:
@@ -110,6 +110,19 @@ def _earlier(ruler: _Ruler, taken: tuple[float, float], say: Say) -> str:
             parts.append(text(words, start, 22, class_="faint"))
             free = start + 2 * half + 6
     return "".join(parts)
+
+
+def _held(ruler: _Ruler) -> str:
+    """An arrow from today back into the phase at which the signs hold it."""
+    index = next((at for at, band in enumerate(ruler.line.bands) if band.phase == ruler.line.held), None)
+    if index is None:
+        return ""
+    goal, height = (ruler.edge(index) + ruler.edge(index + 1)) / 2, TOP + DEEP / 2
+    line = f"M{ruler.place(ruler.line.today):.1f} {height:.1f}H{goal:.1f}m9-8-9 8 9 8"
+    halo = tag("path", d=line, class_="under", stroke_width=8, stroke_linecap="round")
+    return halo + tag(
+        "path", d=line, class_="go", stroke_width=3.6, stroke_linecap="round", stroke_linejoin="round"
+    )
 
 
 def _pin(at: float, top: float, radius: float, kind: str) -> str:

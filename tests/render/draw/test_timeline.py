@@ -1,5 +1,6 @@
 """The healing timeline: pins where they belong, words that do not run into each other."""
 
+import re
 from decimal import Decimal
 
 import pytest
@@ -78,3 +79,14 @@ def test_a_time_beyond_the_calendar_stays_inside() -> None:
     """A visit later than the last band is drawn at the end of it."""
     line = timeline().model_copy(update={"today": Decimal(9000)})
     assert all(pins(drawing)[-1] < width for drawing, width in zip(drawn(line), (344, 656), strict=True))
+
+
+def test_an_arrow_shows_where_the_signs_hold_it() -> None:
+    """From today back to the middle of that phase; without such signs there is none."""
+    late = timeline().model_copy(update={"today": Decimal(400), "held": "acute"})
+    for drawing, width in zip(drawn(late), (344, 656), strict=True):
+        path = drawing.select("path.go")[-1]
+        start, goal = (float(one) for one in re.findall(r"M([\d.]+) [\d.]+H([\d.]+)", str(path["d"]))[0])
+        assert start == pytest.approx(pins(drawing)[-1], abs=0.1)
+        assert goal == pytest.approx(1 + (width - 2) / 8, abs=0.1)
+    assert not drawn(timeline())[0].select("path.under")
