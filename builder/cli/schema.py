@@ -18,7 +18,8 @@ FOLDER = click.Path(path_type=Path, file_okay=False)
 def command(folder: Path | None, out: Path | None, *, as_json: bool) -> int:
     """Write a JSON Schema for every sort of file, with the names that COURSE may use.
 
-    Without a course: for the shipped content alone, into the folder named by --out.
+    Those of answer sheets, and of all that other commands print with --json, lie in `outputs`. Without a
+    course: for the shipped content alone, into the folder named by --out.
     """
     from builder.flow.schema import BESIDE, write_schemas
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from pydantic import BaseModel
 from pydantic.json_schema import GenerateJsonSchema, JsonSchemaValue
 from pydantic_core import core_schema
 
@@ -12,6 +13,7 @@ from builder.model.noun import Noun
 Schema = dict[str, Any]
 
 DIALECT = "http://json-schema.org/draft-07/schema#"
+OUTPUT_DIALECT = "https://json-schema.org/draft/2020-12/schema"
 SAID = ("title", "description", "examples", "default")
 _DIGITS = r"^\s*[-+]?[0-9_]+(\.0*)?\s*$"
 
@@ -32,6 +34,15 @@ def schema_of(model: type[Noun], title: str) -> Schema:
             field["title"] = name.replace("_", " ").capitalize()
             _named_by_rule(field)
     return {"$schema": DIALECT, **schema, "title": title}
+
+
+def schema_of_output(model: type[BaseModel], title: str) -> Schema:
+    """The JSON Schema of what is handed out as JSON; a later tool may add keys to it."""
+    schema: Schema = model.model_json_schema()
+    for part in (schema, *schema.get("$defs", {}).values()):
+        if part.get("additionalProperties") is False:
+            del part["additionalProperties"]
+    return {"$schema": OUTPUT_DIALECT, **schema, "title": title}
 
 
 def _named_by_rule(part: Schema) -> None:

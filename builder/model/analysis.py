@@ -4,54 +4,58 @@ from __future__ import annotations
 
 from typing import Literal
 
+from pydantic import Field
+
 from builder.model.noun import Noun
 
 
 class Figure(Noun):
     """One statistic with its limits, or the reason why there is none; `note` says how far to trust it."""
 
-    value: float | None
-    low: float | None = None
-    high: float | None = None
-    note: str = ""
+    value: float | None = Field(description="The figure; null where there is none.")
+    low: float | None = Field(default=None, description="The lower limit of its interval.")
+    high: float | None = Field(default=None, description="The upper limit of its interval.")
+    note: str = Field(default="", description="Why there is none, or how far to trust it.")
 
 
 class OptionCount(Noun):
     """How many chose one option."""
 
-    option: str
-    title: str
-    right: bool
-    count: int
+    option: str = Field(description="The option's id in the paper.")
+    title: str = Field(description="The option as it was shown.")
+    right: bool = Field(description="Whether the key holds it.")
+    count: int = Field(description="How many chose it.")
 
 
 class QuestionFigures(Noun):
     """What the answers say about one question."""
 
-    question: str
-    stem: str
-    n: int
-    unanswered: int
-    options: tuple[OptionCount, ...]
-    difficulty: Figure
-    discrimination: Figure
+    question: str = Field(description="The question's id in the paper.")
+    stem: str = Field(description="The question as it was asked.")
+    n: int = Field(description="How many sat it.")
+    unanswered: int = Field(description="How many of them left it open.")
+    options: tuple[OptionCount, ...] = Field(description="Each option, in the order of the paper.")
+    difficulty: Figure = Field(description="The mean mark.")
+    discrimination: Figure = Field(description="How it goes with the marks of the other questions.")
 
 
 class VersionFigures(Noun):
     """One version of a test, by its first-time sitters; `coefficient` names the reliability."""
 
-    test: str
-    version: str
-    edition: str
-    n: int
-    questions: tuple[QuestionFigures, ...]
-    coefficient: Literal["KR-20", "alpha"]
-    reliability: Figure
+    test: str = Field(description="The test's id.")
+    version: str = Field(description="The version.")
+    edition: str = Field(description="The edition of the test.")
+    n: int = Field(description="How many sat it for the first time.")
+    questions: tuple[QuestionFigures, ...] = Field(description="Each question, in the order of the paper.")
+    coefficient: Literal["KR-20", "alpha"] = Field(description="Which reliability is given.")
+    reliability: Figure = Field(description="The reliability of the version.")
 
 
 class Analysis(Noun):
     """All versions that were sat in a class."""
 
-    format: Literal["caseloom/analysis/1"] = "caseloom/analysis/1"
-    klass: str
-    versions: tuple[VersionFigures, ...]
+    format: Literal["caseloom/analysis/1"] = Field(
+        default="caseloom/analysis/1", description="The shape, and the number of its format."
+    )
+    klass: str = Field(description="The class.")
+    versions: tuple[VersionFigures, ...] = Field(description="Each version that was sat.")

@@ -17,9 +17,11 @@ class Given(BaseModel):
 
     model_config = ConfigDict(frozen=True, extra="allow")
 
-    q: Handed
-    kind: QuestionKind
-    value: Long | tuple[Handed | tuple[Handed, Handed], ...] | None
+    q: Handed = Field(description="The question's id in the paper.")
+    kind: QuestionKind = Field(description="The kind of question.")
+    value: Long | tuple[Handed | tuple[Handed, Handed], ...] | None = Field(
+        description="What was answered, as the kind has it; null is unanswered."
+    )
 
 
 class AnswerSheet(BaseModel):
@@ -27,19 +29,23 @@ class AnswerSheet(BaseModel):
 
     model_config = ConfigDict(frozen=True, extra="allow")
 
-    format: Literal["caseloom/answers/1"]
-    sheet: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{32}$")]
-    rev: int = Field(ge=1)
-    edition: Handed
-    test: Handed
-    version: Handed
-    klass: Handed = Field(alias="class")
-    code: Handed
-    started: datetime
-    finished: datetime | None
-    zone: Handed
-    answers: tuple[Given, ...] = Field(max_length=500)
-    crc32: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{8}$")]
+    format: Literal["caseloom/answers/1"] = Field(description="The shape, and the number of its format.")
+    sheet: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{32}$")] = Field(
+        description="A random name of the sheet, the same through all its revisions."
+    )
+    rev: int = Field(ge=1, description="The revision; of one sheet the highest counts.")
+    edition: Handed = Field(description="The edition of the test it answers.")
+    test: Handed = Field(description="The test's id.")
+    version: Handed = Field(description="The version that was sat.")
+    klass: Handed = Field(alias="class", description="The class it was sat in.")
+    code: Handed = Field(description="The participant's personal code.")
+    started: datetime = Field(description="When it was begun, by the participant's clock.")
+    finished: datetime | None = Field(description="When it was handed in; null is a draft.")
+    zone: Handed = Field(description="The time zone of that clock, by name.")
+    answers: tuple[Given, ...] = Field(max_length=500, description="One for each question, in their order.")
+    crc32: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{8}$")] = Field(
+        description="A checksum against damage, over a flat string of the above; it proves no honesty."
+    )
 
 
 def flat(edition: str, test: str, version: str, code: str, answers: tuple[Given, ...]) -> str:

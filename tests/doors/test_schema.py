@@ -4,7 +4,7 @@ from decimal import Decimal
 
 from pydantic import Field
 
-from builder.doors.schema import places_at, put, schema_of
+from builder.doors.schema import places_at, put, schema_of, schema_of_output
 from builder.model.noun import Id, Noun
 
 
@@ -61,3 +61,11 @@ def test_digits_in_quotes_are_a_whole_number_too() -> None:
     """As for the reader."""
     assert schema_of(Outer, "x")["properties"]["count"]["type"] == ["integer", "string"]
     assert Outer.model_validate({"count": "7"}).count == 7
+
+
+def test_the_schema_of_an_output_lets_a_later_tool_add_keys() -> None:
+    """Its blocks are open; what they must have is kept."""
+    schema = schema_of_output(Outer, "What is handed out")
+    assert schema["title"] == "What is handed out"
+    assert "additionalProperties" not in schema
+    assert schema["$defs"]["Inner"]["required"] == ["name"]

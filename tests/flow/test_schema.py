@@ -10,7 +10,8 @@ from tests.demo.small import small_course
 def test_a_schema_is_written_for_every_sort_of_file(tmp_path: Path) -> None:
     """Each is JSON; a second writing changes nothing."""
     changed = write_schemas(None, tmp_path / "shapes")
-    assert {path.name for path in changed} == set(schema_files())
+    assert {path.relative_to(tmp_path / "shapes").as_posix() for path in changed} == set(schema_files())
+    assert tmp_path / "shapes" / "outputs" / "check.json" in changed
     assert all(json.loads(path.read_text(encoding="utf-8"))["title"] for path in changed)
     assert write_schemas(None, tmp_path / "shapes") == []
 
