@@ -59,6 +59,23 @@ def write_bytes(path: Path, data: bytes) -> None:
         draft.unlink(missing_ok=True)
 
 
+def keep_bytes(path: Path, data: bytes) -> None:
+    """Write a file so that it, and its name, are safe on the disk when this returns."""
+    write_bytes(path, data)
+    sync_folder(path.parent)
+
+
+def sync_folder(folder: Path) -> None:
+    """See to it that the names in a folder are on the disk; Windows does this by itself."""
+    if os.name == "nt":
+        return
+    held = os.open(folder, os.O_RDONLY)
+    try:
+        os.fsync(held)
+    finally:
+        os.close(held)
+
+
 def write_tree(root: Path, tree: Mapping[str, str | bytes]) -> None:
     """Write many files under `root`; names are relative with `/`."""
     for name, data in tree.items():

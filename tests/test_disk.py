@@ -1,12 +1,14 @@
 """Files on disk: bounded reading, whole writing, folders swapped in."""
 
 import hashlib
+import os
 from pathlib import Path
 
 import pytest
 
 from builder.disk import (
     fingerprint,
+    keep_bytes,
     read_bytes,
     shipped,
     swapped_in,
@@ -26,6 +28,21 @@ def names(folder: Path) -> list[str]:
 def fill(folder: Path) -> None:
     """An old folder with one file."""
     write_text(folder / "old.txt", "old")
+
+
+def test_what_is_kept_is_on_the_disk_with_its_name(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The bytes are forced to the disk before the name is given, and then the name."""
+    forced: list[list[str]] = []
+    real = os.fsync
+
+    def fsync(handle: int) -> None:
+        forced.append(names(tmp_path))
+        real(handle)
+
+    monkeypatch.setattr(os, "fsync", fsync)
+    keep_bytes(tmp_path / "sheet.json", b"x")
+    assert [["sheet.json" in seen] for seen in forced] == [[False], [True]]
+    assert names(tmp_path) == ["sheet.json"]
 
 
 def test_reading_is_bounded(tmp_path: Path) -> None:

@@ -37,10 +37,11 @@ def expected(folder: ClassFolder, rings: Rings) -> Expected:
 
 def refusal(sheet: AnswerSheet, due: Expected) -> Refusal | None:
     """The first thing that speaks against an answer sheet, if anything does."""
-    return _about_people(sheet, due) or _about_papers(sheet, due.rings)
+    return about_people(sheet, due) or _about_papers(sheet, due.rings)
 
 
-def _about_people(sheet: AnswerSheet, due: Expected) -> Refusal | None:
+def about_people(sheet: AnswerSheet, due: Expected) -> Refusal | None:
+    """What speaks against the code or the class of a sheet, whatever it answers."""
     code = tidy(sheet.code)
     if not is_code(code):
         return Refusal(
