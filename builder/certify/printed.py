@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from datetime import date
 
-from builder.model.course import BoardRules, CourseFile
+from builder.model.board import BoardRules
+from builder.model.course import CourseFile
 from builder.model.exact import places
 from builder.model.hours import board_hours
 from builder.model.records import ClassFolder, Decision, Terms
@@ -72,4 +73,4 @@ def _hours(course: CourseFile, boards: tuple[BoardRules, ...]) -> dict[str, str]
 
 
 def _amount(course: CourseFile, board: BoardRules) -> str:
-    return places(board_hours(course.agenda, board), 2)
+    return places(board_hours(course.agenda, board).amount, 2)

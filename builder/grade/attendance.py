@@ -8,8 +8,9 @@ from fractions import Fraction
 from zoneinfo import ZoneInfo
 
 from builder.fault import Fault
+from builder.model.board import BoardRules
 from builder.model.code import tidy
-from builder.model.course import AgendaItem, BoardRules
+from builder.model.course import AgendaItem
 from builder.model.exact import number, percent
 from builder.model.hours import merged, zone_of
 from builder.model.records import ClassFolder, Requirement

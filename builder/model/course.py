@@ -6,9 +6,10 @@ from typing import Literal
 
 from pydantic import Field
 
-from builder.model.noun import Day, Format, Id, Language, Noun, Share, Text, TimeOfDay, Truth
+from builder.model.noun import Format, Id, Language, Noun, Share, Text, TimeOfDay, Truth
 
 QuestionTopic = Literal["session", "phase", "option", "dose"]
+AgendaKind = Literal["lecture", "hands_on", "test", "evaluation", "sign_in", "break", "meal", "sales"]
 TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
 
 
@@ -58,7 +59,7 @@ class AgendaItem(Noun):
     start: TimeOfDay = Field(description="When it begins, in quotes.", examples=["09:00"])
     end: TimeOfDay = Field(description="When it ends, in quotes.", examples=["10:30"])
     title: Text = Field(description="What happens.", examples=["How soft tissue heals"])
-    kind: Literal["lecture", "hands_on", "test", "break", "meal"] = Field(
+    kind: AgendaKind = Field(
         description="What sort of time it is; a board counts some sorts as hours.", examples=["lecture"]
     )
     objectives: tuple[Id, ...] = Field(default=(), description="What it serves.", examples=[["phase"]])
@@ -236,36 +237,6 @@ class CourseFile(Noun):
     )
     references: tuple[Id, ...] = Field(
         default=(), description="What the course rests on, as printed at its end.", examples=[["ryan1991"]]
-    )
-
-
-class BoardRules(Noun):
-    """One approving body's rules, as far as hours and attendance need them: dated, with their source."""
-
-    format: Format
-    id: Id = Field(description="A short name, the same as the name of its file.", examples=["generic"])
-    name: Text = Field(description="The body as printed.", examples=["Board of the Marrowfield Guild"])
-    dated: Day = Field(description="The day on which its rules were read.", examples=["2026-11-25"])
-    source: Text = Field(
-        description="Where its rules stand: the document and its section.",
-        examples=["Education rules, section 4"],
-    )
-    minutes_in_hour: int = Field(ge=1, le=60, description="Minutes of one of its hours.", examples=[50])
-    hour_name: Text = Field(description="What it calls an hour.", examples=["contact hours"])
-    counted: tuple[Literal["lecture", "hands_on", "test", "break", "meal"], ...] = Field(
-        description="The sorts of agenda time that it counts.", examples=[["lecture", "hands_on", "test"]]
-    )
-    attendance_floor: Share = Field(
-        description="The share of the counted minutes below which it gives no hours.", examples=["90 %"]
-    )
-    policies: tuple[Id, ...] = Field(
-        default=(),
-        description="The policies it asks to see, by the short names that courses use.",
-        examples=[["refund", "cancellation"]],
-    )
-    note: Text = Field(
-        description="What else has to be known when its rules are used.",
-        examples=["Check the living rule first."],
     )
 
 

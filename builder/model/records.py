@@ -9,8 +9,9 @@ from typing import Literal
 from pydantic import Field
 
 from builder.model.answers import AnswerSheet
+from builder.model.board import BoardRules
 from builder.model.code import tidy
-from builder.model.course import BoardRules, CourseFile
+from builder.model.course import CourseFile
 from builder.model.noun import Noun, Share
 from builder.model.station import Station, StationSheet
 from builder.model.taught import Participant, Presence, TaughtClass

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Mapping
 from typing import TypeVar
 
 from builder.diagnostic import Diagnostic
+from builder.model.board import BoardRules
 from builder.model.card import Card
 from builder.model.case import Case
-from builder.model.course import BoardRules, CourseFile, SiteConfig
+from builder.model.course import CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content, Course
 from builder.model.question import AuthorQuestion

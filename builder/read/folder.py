@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from builder.diagnostic import Diagnostic
+from builder.model.board import BoardRules
 from builder.model.card import Card
 from builder.model.case import Case
-from builder.model.course import BoardRules
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.noun import Noun
 from builder.model.question import AuthorQuestion

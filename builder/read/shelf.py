@@ -8,9 +8,10 @@ from functools import cached_property
 from typing import TypeVar
 
 from builder.doors.shape import pour
+from builder.model.board import BoardRules
 from builder.model.card import Card
 from builder.model.case import Case
-from builder.model.course import BoardRules, CourseFile
+from builder.model.course import CourseFile
 from builder.model.fact import Fact, FactBook, ScreeningBook
 from builder.model.noun import Noun
 from builder.model.question import AuthorQuestion

@@ -7,8 +7,8 @@ from typing import TypeVar
 from builder.disk import shipped
 from builder.doors.yaml import read_yaml
 from builder.judge.judge import Judge
+from builder.model.board import BoardRules
 from builder.model.card import Card
-from builder.model.course import BoardRules
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content
 from builder.model.noun import Noun

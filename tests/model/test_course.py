@@ -6,7 +6,8 @@ from typing import Any
 import pytest
 from pydantic import ValidationError
 
-from builder.model.course import AgendaItem, BoardRules, CourseFile, CourseTest
+from builder.model.board import BoardRules
+from builder.model.course import AgendaItem, CourseFile, CourseTest
 from tests.check.small_course import COURSE
 
 TEST: dict[str, Any] = {

@@ -9,7 +9,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.fault import Fault
-from builder.model.hours import board_hours, counted_minutes, merged, study_minutes, zone_of
+from builder.model.board import BoardRules
+from builder.model.course import AgendaItem
+from builder.model.hours import board_hours, merged, study_minutes, zone_of
 from tests.records.made import BOARD, agenda_of
 
 AGENDA_A = agenda_of(
@@ -37,20 +39,25 @@ AGENDA_A = agenda_of(
 def test_one_agenda_has_many_hours(kinds: tuple[str, ...], unit: int, hours: Fraction) -> None:
     """What a board counts and how long its hour is decide; the golden day is our own."""
     board = BOARD.model_copy(update={"counted": kinds, "minutes_in_hour": unit})
-    assert board_hours(AGENDA_A, board) == hours
+    assert board_hours(AGENDA_A, board).exact == hours
+
+
+def minutes_of(agenda: tuple[AgendaItem, ...], board: BoardRules) -> int:
+    """The minutes of an agenda that count."""
+    return board_hours(agenda, board).minutes
 
 
 def test_overlapping_items_count_once() -> None:
     """No minute counts twice, on one day; the same time of another day does."""
     twice = agenda_of((1, "09:00", "10:00", "lecture"), (1, "09:30", "10:30", "hands_on"))
-    assert counted_minutes(twice, BOARD) == 90
-    assert counted_minutes((*twice, *agenda_of((2, "09:00", "10:00", "lecture"))), BOARD) == 150
+    assert minutes_of(twice, BOARD) == 90
+    assert minutes_of((*twice, *agenda_of((2, "09:00", "10:00", "lecture"))), BOARD) == 150
 
 
 def test_an_item_that_ends_before_it_starts_counts_nothing() -> None:
     """A mistyped item never takes minutes from others."""
     agenda = agenda_of((1, "10:00", "09:00", "lecture"), (1, "11:00", "12:00", "lecture"))
-    assert counted_minutes(agenda, BOARD) == 60
+    assert minutes_of(agenda, BOARD) == 60
 
 
 @given(st.lists(st.tuples(st.integers(0, 40), st.integers(0, 40))))

@@ -8,8 +8,9 @@ from datetime import UTC, date, datetime, time
 from fractions import Fraction
 
 from builder.model.answers import AnswerSheet
+from builder.model.board import BoardRules
 from builder.model.code import ALPHABET, LENGTH, check_character
-from builder.model.course import AgendaItem, BoardRules, CourseFile
+from builder.model.course import AgendaItem, CourseFile
 from builder.model.handed import checksum
 from builder.model.key import Key, KeyAnswer, KeyRing
 from builder.model.records import ClassFolder, Terms

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from builder.model.board import BoardRules
 from builder.model.card import Card
 from builder.model.case import Case
-from builder.model.course import BoardRules, CourseFile, SiteConfig
+from builder.model.course import CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.noun import Noun
 from builder.model.question import AuthorQuestion

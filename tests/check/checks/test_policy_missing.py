@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from builder.check.checks.policy_missing import check
-from builder.model.course import BoardRules
+from builder.model.board import BoardRules
 from tests.check.checks.test_references_old import BOARD
 from tests.check.small_course import evidence
 from tests.judge.small import content

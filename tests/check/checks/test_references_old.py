@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from builder.check.checks.references_old import check
-from builder.model.course import BoardRules
+from builder.model.board import BoardRules
 from builder.model.tables import ReferenceBook
 from tests.check.small_course import evidence
 from tests.judge.small import content
