@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from itertools import combinations
 
-from builder.judge.space import FAR, Cell
+from builder.judge.space import FAR, Cell, Space
 from builder.judge.trial import Trial
 from builder.judge.words import between, told
 from builder.model.card import ANSWERS
@@ -100,14 +100,16 @@ def _told(search: Search, size: int) -> Iterator[WouldChange]:
 
 
 def _words(trial: Trial, changed: dict[str, Cell]) -> str:
-    variables = trial.space.variables
-    return " and ".join(_change_words(variables[name].fact, cell) for name, cell in changed.items())
+    space = trial.space
+    told_each = [_change_words(space, space.variables[name].fact, cell) for name, cell in changed.items()]
+    return space.say("and").join(told_each)
 
 
-def _change_words(fact: Fact, cell: Cell) -> str:
+def _change_words(space: Space, fact: Fact, cell: Cell) -> str:
     if cell.least is None or cell.most is None:
         return told(fact, cell.value)
     top = fact.high if fact.high is not None else FAR
     if cell.most == top:
-        return f"{fact.in_sentence} over {fact.in_words(cell.least)}"
-    return f"{fact.in_sentence} between {between(fact, cell.least, cell.most).replace(' to ', ' and ')}"
+        return f"{fact.in_sentence} {space.say('over', value=fact.in_words(cell.least))}"
+    low, high = between(fact, cell.least, cell.most)
+    return space.say("between", of=fact.in_sentence, low=low, high=high)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import Any
 
+from builder.judge.space import Space
 from builder.model.card import Aim
 from builder.model.judgement import Asked, PhaseJudgement, Reason, SessionJudgement, SeverityJudgement
 
@@ -38,9 +39,9 @@ class Frame:
     urgent: int = 0
     kept: dict[Any, Kept] = field(default_factory=dict, compare=False, repr=False)
 
-    def shown(self) -> Frame:
+    def shown(self, space: Space) -> Frame:
         """The frame with the phase as it is shown: none where the session ends all hands-on work."""
         if self.session.answer == "refer" and self.session.urgency in ("emergency", "same_day"):
-            reason = Reason("Stop and refer today: the healing phase does not count.")
+            reason = Reason(space.say("refer_today"))
             return replace(self, phase=PhaseJudgement(("none",), (reason,)))
         return self

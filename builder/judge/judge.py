@@ -34,7 +34,8 @@ class Judge:
         """Cut the decision space at every bound any rule, cell, table or clock names."""
         written = {f"written.{name}": fact for name, fact in content.facts.written.items()}
         self.content = content
-        self.space = Space({**content.facts.facts, **written}, _conditions(content), _cuts(content))
+        facts = {**content.facts.facts, **written}
+        self.space = Space(facts, _conditions(content), _cuts(content), content.words)
         rules = list(content.rules.values())
         self.severities = SeverityJudge(content.severity, self.space)
         self.phases = PhaseJudge(content.phases, self.space)
@@ -79,7 +80,7 @@ class Judge:
         values = values_of(case, visit, self.content.screening)
         frame = self.frame(values, visit.severity or case.severity, earlier)
         chosen, wrong = (tuple(self._options(frame, one)) for one in (visit.chosen, visit.wrong))
-        doses, shown = tuple(self._doses(frame, visit.chosen)), frame.shown()
+        doses, shown = tuple(self._doses(frame, visit.chosen)), frame.shown(self.space)
         return VisitJudgement(
             visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, {}, doses
         )

@@ -32,15 +32,15 @@ class PhaseJudge:
         """
         applies = self.does_not_apply(state)
         if applies is Truth.TRUE:
-            reason = Reason("Healing phase does not apply to this complaint.", ("injury",), self.book.source)
+            reason = Reason(self.space.say("no_phase"), ("injury",), self.book.source)
             return PhaseJudgement(("none",), (reason,)), {0}
         by_clock, reasons = self._by_clock(state)
         sure = [sign for sign, test in self.signs if test(state) is Truth.TRUE]
         maybe = [sign for sign, test in self.signs if test(state) is Truth.OPEN]
         possible, behind = _held_back(by_clock, sure, maybe)
-        reasons += [_sign_reason(sign, "") for sign in sure if _holds(sign, possible)]
-        reasons += [_sign_reason(sign, "Not recorded: ") for sign in maybe if _matters(sign, by_clock)]
-        reasons += [_sign_reason(one, "") for one, test in self.doubts if test(state) is Truth.TRUE]
+        reasons += [_sign_reason(sign) for sign in sure if _holds(sign, possible)]
+        reasons += [self._unseen(sign) for sign in maybe if _matters(sign, by_clock)]
+        reasons += [_sign_reason(one) for one, test in self.doubts if test(state) is Truth.TRUE]
         if applies is Truth.OPEN:
             possible.add("none")
             behind.add(0)
@@ -65,10 +65,19 @@ class PhaseJudge:
         reasons = []
         for phase in HEALING:
             if phase in found:
-                words = self.book.phase_words[phase]
-                text = f"By the calendar, {found[phase].severity} injury of {found[phase].tissue}: {words}."
+                text = self._calendar_text(found[phase], phase)
                 reasons.append(Reason(text, ("hours", "severity", "tissue"), found[phase].source))
         return set(found), reasons
+
+    def _calendar_text(self, clock: Clock, phase: Phase) -> str:
+        facts = self.space.variables
+        severity = facts["severity"].fact.in_words(clock.severity)
+        tissue = facts["tissue"].fact.in_words(clock.tissue)
+        words = self.book.phase_words[phase]
+        return self.space.say("by_calendar", severity=severity, tissue=tissue, phase=words)
+
+    def _unseen(self, sign: Sign) -> Reason:
+        return Reason(self.space.say("not_recorded", sign=sign.text), (), sign.source)
 
     def _next(
         self, state: list[int], possible: tuple[Phase, ...], hours: Decimal | None
@@ -115,5 +124,5 @@ def _matters(sign: Sign, by_clock: set[Phase]) -> bool:
     return any(HEALING.index(sign.no_later_than) < HEALING.index(phase) for phase in by_clock)
 
 
-def _sign_reason(sign: Sign, lead: str) -> Reason:
-    return Reason(f"{lead}{sign.text}", (), sign.source)
+def _sign_reason(sign: Sign) -> Reason:
+    return Reason(sign.text, (), sign.source)

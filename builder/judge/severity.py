@@ -37,7 +37,9 @@ class SeverityJudge:
                 may_apply.append(self._by_table(name, table, state, declared, earlier))
             if applies is Truth.TRUE:
                 return may_apply[0] if len(may_apply) == 1 else _any_of(may_apply)
-        return _any_of([_as_declared(declared), *may_apply]) if may_apply else _as_declared(declared)
+        return (
+            _any_of([self._as_declared(declared), *may_apply]) if may_apply else self._as_declared(declared)
+        )
 
     def waits_for(self, state: list[int]) -> list[str]:
         """What a grade waits for: the measure of a table that may apply, or where it applies."""
@@ -67,9 +69,9 @@ class SeverityJudge:
         if graded is not None:
             label = self.space.variables[table.measure].fact.label
             words = self.book.words[graded]
-            text = f"{label}, taken {table.not_before} to {table.not_after} h after the injury: {words}."
+            text = self._of_window("graded", table, of=label, grade=words)
             return SeverityJudgement((graded,), name, True, (Reason(text, (table.measure,), table.source),))
-        return _not_graded(name, table, declared)
+        return self._not_graded(name, table, declared)
 
     def _at_least(
         self, name: str, table: SeverityTable, state: list[int], known: Severity | None
@@ -86,24 +88,37 @@ class SeverityJudge:
             judged = SeverityJudgement((worst,), name, True, (self._window_reason(table, graded),))
         elif self._out_of_time(table, state):
             possible = (worst,) if known and worst else _from(worst)
-            judged = SeverityJudgement(possible, name, known is not None, ()) if sure else _as_declared(known)
+            judged = (
+                SeverityJudgement(possible, name, known is not None, ()) if sure else self._as_declared(known)
+            )
         else:
-            judged = _not_graded(name, table, worst)
+            judged = self._not_graded(name, table, worst)
         return _or_worse(replace(judged, reasons=(*judged.reasons, *reasons)), maybe)
 
     def _window_reason(self, table: SeverityTable, graded: Severity) -> Reason:
         label = self.space.variables[table.measure].fact.label
-        window = f"{table.not_before} to {table.not_after} h after the injury"
-        text = f"{label}, {window}: at least {self.book.words[graded]}."
+        text = self._of_window("graded_least", table, of=label, grade=self.book.words[graded])
         return Reason(text, (table.measure,), table.source)
 
     def _raised_reason(self, table: SeverityTable, band: Band, state: list[int]) -> Reason:
         leaves = [one for one in atoms(band.when) if not isinstance(one, Recorded)]
         held = [one.name for one in leaves if not state[self.space.index[one.name]] & ~self.space.mask(one)]
         names = tuple(dict.fromkeys(held))
-        labels = " and ".join(self.space.variables[name].fact.in_sentence for name in names)
-        text = f"By {labels}: at least {self.book.words[band.grade]}."
+        labels = self.space.say("and").join(self.space.variables[name].fact.in_sentence for name in names)
+        text = self.space.say("raised", labels=labels, grade=self.book.words[band.grade])
         return Reason(text, names, table.source)
+
+    def _of_window(self, key: str, table: SeverityTable, **blanks: str) -> str:
+        return self.space.say(key, begins=table.not_before, ends=table.not_after, **blanks)
+
+    def _not_graded(self, name: str, table: SeverityTable, declared: Severity | None) -> SeverityJudgement:
+        reason = Reason(self._of_window("not_graded", table), (table.measure, "hours"), table.source)
+        return SeverityJudgement(_from(declared), name, False, (reason,))
+
+    def _as_declared(self, declared: Severity | None) -> SeverityJudgement:
+        if declared is None:
+            return SeverityJudgement(SEVERITIES, None, False, (Reason(self.space.say("none_declared")),))
+        return SeverityJudgement((declared,), None, False, (Reason(self.space.say("as_declared")),))
 
     def _in_window(self, table: SeverityTable, state: list[int]) -> Severity | None:
         return self._grade(table, self._single(state, table.measure)) if self._in_time(table, state) else None
@@ -153,27 +168,10 @@ def _or_worse(judged: SeverityJudgement, maybe: list[Severity]) -> SeverityJudge
     return replace(judged, possible=ordered, gradable=judged.gradable and len(ordered) == 1)
 
 
-def _not_graded(name: str, table: SeverityTable, declared: Severity | None) -> SeverityJudgement:
-    text = (
-        f"This table cannot grade it: it needs the measure {table.not_before} to {table.not_after} h "
-        "after the injury. Treat as the worse."
-    )
-    return SeverityJudgement(
-        _from(declared), name, False, (Reason(text, (table.measure, "hours"), table.source),)
-    )
-
-
 def _read_by(table: SeverityTable) -> tuple[str, ...]:
     recalled = (table.recalled, "reinjured") if table.recalled else ()
     conditions = [table.applies, *(band.when for band in table.raised)]
     return (table.measure, *recalled, *(atom.name for node in conditions for atom in atoms(node)))
-
-
-def _as_declared(declared: Severity | None) -> SeverityJudgement:
-    if declared is None:
-        text = "No severity is declared and no table applies: the worse is taken."
-        return SeverityJudgement(SEVERITIES, None, False, (Reason(text),))
-    return SeverityJudgement((declared,), None, False, (Reason("As declared; no published table applies."),))
 
 
 def _any_of(may_be: list[SeverityJudgement]) -> SeverityJudgement:

@@ -12,9 +12,11 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from functools import cached_property
 from itertools import pairwise
+from types import MappingProxyType
 
 from builder.model.condition import Among, Node, Recorded, Within, atoms
 from builder.model.fact import Fact
+from builder.model.words import said
 
 Value = str | Decimal
 Spots = tuple[tuple[int, int], ...]
@@ -72,9 +74,17 @@ class Space:
     """All variables of one rule set, and the masks of its conditions."""
 
     def __init__(
-        self, facts: dict[str, Fact], conditions: Iterable[Node], cuts: Iterable[tuple[str, Decimal]]
+        self,
+        facts: dict[str, Fact],
+        conditions: Iterable[Node],
+        cuts: Iterable[tuple[str, Decimal]],
+        words: Mapping[str, str] = MappingProxyType({}),
     ) -> None:
-        """Cut every variable at the bounds the conditions name, and at the further `cuts`."""
+        """Cut every variable at the bounds the conditions name, and at the further `cuts`.
+
+        `words` are those of the interface, for whoever tells of the space.
+        """
+        self.words = words
         found: dict[str, set[Decimal]] = defaultdict(set)
         recorded: set[str] = set()
         for name, value in cuts:
@@ -100,6 +110,10 @@ class Space:
         self._unknown = tuple(_unknown(name, one) for name, one in self.variables.items())
         self._masks: dict[Among | Within, int] = {}
         self._spots: dict[tuple[str, Value], Spots] = {}
+
+    def say(self, key: str, **blanks: object) -> str:
+        """The words with the id `j_<key>`, their blanks filled."""
+        return said(self.words, f"j_{key}", **blanks)
 
     def mask(self, atom: Among | Within) -> int:
         """The mask of the cells in which an atom holds."""

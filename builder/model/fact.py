@@ -57,6 +57,11 @@ class Fact(Noun):
         examples=[{"slight": "slightly warm"}],
     )
     unit: str = Field(default="", description="Unit of a number, such as ° or min.", examples=["min"])
+    days: str = Field(
+        default="days",
+        description="The unit of three whole days and more, for a number of hours.",
+        examples=["days"],
+    )
     low: Decimal | None = Field(default=None, description="Least number that makes sense.", examples=[0])
     high: Decimal | None = Field(default=None, description="Greatest number that makes sense.", examples=[10])
     screen: Truth = Field(default=False, description="Must be asked before hands-on work.", examples=["yes"])
@@ -111,7 +116,7 @@ class Fact(Noun):
         if isinstance(value, str):
             return self.words.get(value, value.replace("_", " "))
         if self.unit == "h" and value >= DAYS_FROM and value % DAY == 0:
-            return f"{plain(value / DAY)} days"
+            return f"{plain(value / DAY)} {self.days}"
         unit = self.unit if self.unit in ("°", "%") else f" {self.unit}".rstrip()
         return f"{plain(value)}{unit}"
 

@@ -14,6 +14,7 @@ from builder.model.library import Content
 from builder.model.noun import Noun
 from builder.model.rule import Rule
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.read.words import read_words
 
 N = TypeVar("N", bound=Noun)
 FOLDER = shipped("content")
@@ -44,7 +45,7 @@ def content() -> Content:
         cards=shelf("cards", Card),
         rules=shelf("rules", Rule),
         boards=shelf("boards", BoardRules),
-        words={},
+        words=read_words(FOLDER).texts or {},
     )
 
 

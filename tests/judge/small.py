@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from typing import Any
 
+from builder.disk import shipped
 from builder.model.card import Card
 from builder.model.case import Case
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.library import Content
 from builder.model.rule import Rule
 from builder.model.tables import PhaseBook, ReferenceBook, SeverityBook
+from builder.read.words import read_words
 
 PHASES = ["acute", "early_repair", "late_repair", "remodelling", "none"]
 
@@ -19,6 +21,7 @@ def fact(kind: str, group: str, worse: str, **more: object) -> dict[str, Any]:
     return {"kind": kind, "label": more.pop("label", group), "group": group, "worse_when": worse, **more}
 
 
+WORDS = read_words(shipped("content")).texts or {}
 FACTS = {
     "injury": fact("one_of", "measure", "both", label="Injury", values=["contusion", "soreness"]),
     "tissue": fact("one_of", "measure", "both", values=["muscle", "ligament", "tendon"]),
@@ -200,7 +203,7 @@ def content(
         cards={one["id"]: Card.model_validate(one) for one in (CARDS if cards is None else cards)},
         rules={one["id"]: Rule.model_validate(one) for one in (RULES if rules is None else rules)},
         boards={},
-        words={},
+        words=WORDS,
     )
 
 

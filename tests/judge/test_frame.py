@@ -34,14 +34,14 @@ def test_no_phase_is_shown_where_the_session_ends_today(
     frame = JUDGE.frame({**KNOWN, **flags, "hours": Decimal(20)}, "mild", None)
     assert frame.session.urgency == urgency
     assert frame.phase.possible == ("acute",)
-    assert frame.shown().phase.possible == (shown,)
-    assert (frame.shown().phase.next_phase is None) == (shown == "none")
+    assert frame.shown(JUDGE.space).phase.possible == (shown,)
+    assert (frame.shown(JUDGE.space).phase.next_phase is None) == (shown == "none")
 
 
 def test_the_reason_says_why_no_phase_is_shown() -> None:
     """The calendar's reason would contradict the answer, so it is not told; all else stays."""
     frame = JUDGE.frame({**KNOWN, "fever": "yes", "hours": Decimal(20)}, "mild", None)
-    shown = frame.shown()
+    shown = frame.shown(JUDGE.space)
     assert [one.text for one in shown.phase.reasons] == [
         "Stop and refer today: the healing phase does not count."
     ]

@@ -84,5 +84,5 @@ def test_a_fact_with_its_value_inside_a_sentence(name: str, value: Value, words:
 def test_two_bounds_say_their_unit_once() -> None:
     """Unless days and hours meet."""
     hours = Fact.model_validate(HOURS)
-    assert between(hours, Decimal(12), Decimal(24)) == "12 to 24 h"
-    assert between(hours, Decimal(72), Decimal(240)) == "72 h to 10 days"
+    assert between(hours, Decimal(12), Decimal(24)) == ("12", "24 h")
+    assert between(hours, Decimal(72), Decimal(240)) == ("72 h", "10 days")

@@ -19,6 +19,7 @@ from mkdocs.structure.toc import TableOfContents
 from builder.disk import write_text
 from builder.fault import Fault
 from builder.model.site import SitePage, SitePlan
+from builder.model.words import marked, unmarked
 
 EXTENSIONS = ("abbr", "admonition", "attr_list", "def_list", "footnotes", "md_in_html", "tables", "toc")
 SEARCH = "material/search"
@@ -87,7 +88,7 @@ class Press:
             context = self._config.plugins.on_page_context(
                 context, page=page, config=self._config, nav=self._nav
             )
-            output = self._env.get_template("main.html").render(context)
+            output = marked(self._env.get_template("main.html").render(context))
         finally:
             page.active = False
         made = [json.dumps(one, separators=(",", ":"), default=str) for one in self._taken(before)]
@@ -147,7 +148,10 @@ class Press:
             return []
         new: list[dict[str, object]] = index.entries[before:]
         del index.entries[before:]
-        return new
+        return [
+            {key: unmarked(one) if isinstance(one, str) else one for key, one in entry.items()}
+            for entry in new
+        ]
 
 
 def configured(plan: SitePlan, scratch: Path) -> MkDocsConfig:
