@@ -6,11 +6,9 @@ import re
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-TagKind = Literal["card", "case", "question", "stroke", "test", "flags", "phases"]
+TagKind = Literal["card", "case", "film", "question", "stroke", "test", "flags", "phases"]
 KINDS: tuple[TagKind, ...] = get_args(TagKind)
-_LINE = re.compile(
-    r"^\[(card|case|question|stroke|test|flags|phases)(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE
-)
+_LINE = re.compile(rf"^\[({'|'.join(KINDS)})(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE)
 _NOTE = re.compile(r"^<!--.*?-->[ \t]*\n?", re.MULTILINE | re.DOTALL)
 _PICTURE = re.compile(r"!\[([^\]\n]*)\]\(<?([^)\s>]+)")
 
@@ -39,13 +37,18 @@ def lesson_parts(text: str) -> list[str | LessonTag]:
 
 
 def lesson_tags(text: str) -> list[LessonTag]:
-    """The tags of a lesson, in order."""
-    return [part for part in lesson_parts(text) if isinstance(part, LessonTag)]
+    """The tags of a lesson, in order; those in a note are none."""
+    return [part for part in lesson_parts(shown(text)) if isinstance(part, LessonTag)]
 
 
 def without_notes(text: str) -> str:
     """A lesson without the author's notes to themself, which stand between `<!--` and `-->`."""
     return _NOTE.sub("", text)
+
+
+def shown(text: str) -> str:
+    """As `without_notes`, with empty lines in their place, so that every line keeps its number."""
+    return _NOTE.sub(lambda note: "\n" * note[0].count("\n"), text)
 
 
 @dataclass(frozen=True)
@@ -60,9 +63,9 @@ class Picture:
 
 def lesson_pictures(text: str) -> list[Picture]:
     """The pictures of a lesson, in order; those in a note are none."""
-    shown = _NOTE.sub(lambda note: "\n" * note[0].count("\n"), text)
+    seen = shown(text)
     return [
-        Picture(match[1].strip(), match[2], *_at(shown, match.start())) for match in _PICTURE.finditer(shown)
+        Picture(match[1].strip(), match[2], *_at(seen, match.start())) for match in _PICTURE.finditer(seen)
     ]
 
 

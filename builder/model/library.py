@@ -9,6 +9,7 @@ from builder.model.card import Card
 from builder.model.case import Case
 from builder.model.course import CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
+from builder.model.film import Film
 from builder.model.question import AuthorQuestion
 from builder.model.review import ReviewBook
 from builder.model.rule import Rule
@@ -49,3 +50,4 @@ class Course:
     reviews: ReviewBook | None = None
     questions: dict[str, AuthorQuestion] = field(default_factory=dict)
     media: frozenset[str] = frozenset()
+    films: dict[str, Film] = field(default_factory=dict)

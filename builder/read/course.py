@@ -14,6 +14,7 @@ from builder.model.wording import WordingBook
 from builder.model.words import ENGLISH
 from builder.place import Places
 from builder.read.assemble import assemble
+from builder.read.films import read_films
 from builder.read.folder import (
     BOOKS,
     COURSE,
@@ -67,10 +68,13 @@ def read_all(folder: Path, content: Path, site: Path | None = None, read: ReadEn
     found += [fault for lesson in shelf.lessons.values() for fault in lesson.found]
     places = words.places | {one.written.file: one.written.places for one in shelf.entries}
     places |= {one.file: one.places for one in shelf.lessons.values()}
+    media = frozenset(one.file for one in files_in(folder, MEDIA, ""))
+    films = read_films(folder, media)
+    found += films.found
+    places |= films.places
     course = assemble(shelf, words.texts, found, places)
     if course is not None:
-        media = frozenset(one.file for one in files_in(folder, MEDIA, ""))
-        course = replace(course, media=media)
+        course = replace(course, media=media, films=films.films)
     return Reading(course, in_order(found), places)
 
 

@@ -47,5 +47,8 @@ HOSTILE: dict[str, Example] = {
     "hostile_key": _of_visit("x" * 900_000 + ": 1"),
     "hostile_file": _of_visit("# " + "x" * 1_000_000 + "\nstory: It hurts."),
     "hostile_bytes": Example("lessons/cold.md", "\x00\x01\x00\x02" * 64),
+    "hostile_captions": Example(
+        "media/pad.vtt", "WEBVTT\n\n00:00.000 --> 00:01.000\n" + "<v " * 300_000 + "\n\n" + "--> " * 9
+    ),
     "hostile_page": Example("lessons/cold.md", "# Cold\n\n[card ../../cold_pack]\n[card <script>]\n"),
 }

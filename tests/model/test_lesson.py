@@ -21,6 +21,7 @@ from builder.model.lesson import (
         ("[card friction]", ("card", "friction")),
         ("[case wire_hamstring]  ", ("case", "wire_hamstring")),
         ("[stroke glide]", ("stroke", "glide")),
+        ("[film landing]", ("film", "landing")),
         ("[test final]", ("test", "final")),
         ("[flags]", ("flags", "")),
         ("[phases]", ("phases", "")),
@@ -32,7 +33,7 @@ def test_a_tag_stands_on_its_own_line(line: str, tag: tuple[str, str]) -> None:
 
 
 @pytest.mark.parametrize(
-    "line", ["see [card friction]", "[card friction](x.md)", "[card Friction]", "[film x]", " [flags]"]
+    "line", ["see [card friction]", "[card friction](x.md)", "[card Friction]", "[clip x]", " [flags]"]
 )
 def test_other_brackets_are_left_alone(line: str) -> None:
     """What is inside a sentence, a link or unknown stays Markdown."""
@@ -42,6 +43,11 @@ def test_other_brackets_are_left_alone(line: str) -> None:
 def test_a_tag_knows_its_line() -> None:
     """Lines are counted from 1."""
     assert [one.line for one in lesson_tags("a\n[flags]\nb\n[phases]")] == [2, 4]
+
+
+def test_a_tag_in_a_note_is_none() -> None:
+    """A note to oneself places nothing, and does not move the lines below it."""
+    assert [one.line for one in lesson_tags("<!-- later:\n[card glide]\n-->\n[flags]\n")] == [4]
 
 
 @given(st.lists(st.sampled_from(["words", "", "[flags]", "[card friction]", "[broken"]), max_size=8))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from builder.model.kind import Kind
 from builder.read.kinds.attendance import OF_ATTENDANCE
+from builder.read.kinds.captions import OF_CAPTIONS
 from builder.read.kinds.classes import OF_CLASSES
 from builder.read.kinds.conditions import OF_CONDITIONS
 from builder.read.kinds.folders import OF_FOLDERS
@@ -22,5 +23,6 @@ READ_KINDS: tuple[Kind, ...] = (
     *OF_CLASSES,
     *OF_TABLES,
     *OF_ATTENDANCE,
+    *OF_CAPTIONS,
     *OF_WORDS,
 )

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator
 
 from builder.diagnostic import Diagnostic
-from builder.model.lesson import KINDS, lesson_tags
+from builder.model.lesson import KINDS, lesson_tags, shown
 from builder.place import Place
 from builder.read.nearest import nearest, quoted, suggest
 from builder.read.shelf import Shelf
@@ -30,7 +30,7 @@ def wrong_tags(shelf: Shelf) -> Iterator[Diagnostic]:
 
 
 def _no_tags(lesson: Written, tagged: set[int]) -> Iterator[Diagnostic]:
-    for number, line in enumerate(lesson.places.lines, start=1):
+    for number, line in enumerate(shown(str(lesson.value)).split("\n"), start=1):
         match = _LOOKS_LIKE_TAG.fullmatch(line)
         if match and number not in tagged and (near := nearest(match[1], KINDS)):
             remedy = f"Write `[{near} ...]` with an id, alone on its line and without spaces before it."

@@ -17,6 +17,8 @@ from tests.read.folders import put, read
         ("[flags]", None),
         ("[phases]", None),
         ("[a picture of ice]", None),
+        ("[film nobody]", None),  # for a check to say
+        ("<!--\n[card cloud]\n[crad cold]\n-->", None),
         ("see [card](x.md)", None),
         ("[card cloud]", "card_unknown"),
         ("[stroke cloud]", "card_unknown"),
