@@ -7,29 +7,18 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
 from builder.model.kind import Example
+from builder.model.sample_board import sample_board
 
 LEVEL: Level = "warning"
 WHY = (
     "Boards ask that participants can read certain policies beforehand, and look for each in the application."
 )
-_BOARD = Example(
-    "boards/guild.yml",
-    """
-    format: 1
-    id: guild
-    name: Guild of Marrowfield (invented)
-    dated: 2026-11-25
-    source: Own default
-    minutes_in_hour: 60
-    hour_name: contact hours
-    counted: [lecture]
-    attendance_floor: 90 %
-    policies: [refund]
-    note: Invented.
-    """,
+BAD = Example("course.yml", "boards: [guild]", more=(sample_board("policies: [refund]"),))
+GOOD = Example(
+    "course.yml",
+    "boards: [guild]\npolicies: {refund: Paid back within 14 days.}",
+    more=(sample_board("policies: [refund]"),),
 )
-BAD = Example("course.yml", "boards: [guild]", more=(_BOARD,))
-GOOD = Example("course.yml", "boards: [guild]\npolicies: {refund: Paid back within 14 days.}", more=(_BOARD,))
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
