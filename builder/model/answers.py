@@ -7,13 +7,19 @@ from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field, StringConstraints
 
+from builder.model.question import QuestionKind
+
 Handed = Annotated[str, StringConstraints(max_length=200)]
 Long = Annotated[str, StringConstraints(max_length=4000)]
-QuestionKind = Literal["one", "many", "order", "match", "number", "text"]
 
 
 class Given(BaseModel):
-    """One given answer; `null` is unanswered."""
+    """One given answer; `null` is unanswered.
+
+    The value is an option's id (one, panel), sorted ids (many), every step's id in the order given (order),
+    pairs of a left and a right id for each left side that has a partner (match), the number with a point
+    before its decimals and without its unit (number; `typed` beside it holds what was typed), or the text.
+    """
 
     model_config = ConfigDict(frozen=True, extra="allow")
 
@@ -51,7 +57,8 @@ class AnswerSheet(BaseModel):
 def flat(edition: str, test: str, version: str, code: str, answers: tuple[Given, ...]) -> str:
     r"""The string the checksum runs over: head, then one `q=value` a line, in the order of the sheet.
 
-    A list is joined with `,`, a pair with `>`; an unanswered question is `q=` alone. Lines end in `\n`.
+    The same for every kind: a text stands as it is, a list is joined with `,`, each pair in it with `>`; an
+    unanswered question is `q=` alone. What was typed of a number is not in it. Lines end in `\n`.
     """
     head = f"{edition}|{test}|{version}|{code}\n"
     return head + "".join(f"{one.q}={_flat_value(one.value)}\n" for one in answers)

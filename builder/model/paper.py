@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Literal
-
 from builder.model.noun import Noun
+from builder.model.question import QuestionKind
 
 
 class BoardCell(Noun):
@@ -35,14 +34,22 @@ class PaperOption(Noun):
 
 
 class PaperQuestion(Noun):
-    """One question as shown."""
+    """One question as shown; a question that an author wrote has no scene.
+
+    `options` are what can be chosen (one, many, panel), the steps (order) or the left sides (match), in the
+    order shown; `partners` the right sides (match), `unit` that of the field (number), `words` about how many
+    are asked for (text). What a kind has not is empty.
+    """
 
     id: str
-    kind: Literal["one", "many"]
+    kind: QuestionKind
     stem: str
     hint: str
-    scene: Scene
-    options: tuple[PaperOption, ...]
+    scene: Scene | None = None
+    options: tuple[PaperOption, ...] = ()
+    partners: tuple[PaperOption, ...] = ()
+    unit: str = ""
+    words: int = 0
 
 
 class Paper(Noun):

@@ -6,15 +6,18 @@ from collections.abc import Iterable
 from functools import cache
 from pathlib import Path
 
+from builder.model.question import QUESTION_KINDS
 from builder.render.tokens import Colours, stylesheet
 
 LOOK = Path(__file__).parent / "look"
 STYLES = ("base", "bar", "board", "choice", "told", "figure", "card", "test", "print")
+KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
+ASKED = ("js/kinds", *(f"{kind}/script" for kind in KINDS))
 SCRIPTS: dict[str, tuple[str, ...]] = {
-    "assets/look.js": ("bar", "find"),
-    "assets/practice.js": ("practice",),
-    "assets/room.js": ("room",),
-    "assets/test.js": ("code", "sheet", "keep", "test"),
+    "assets/look.js": ("js/bar", "js/find"),
+    "assets/practice.js": ("js/practice",),
+    "assets/room.js": ("js/room",),
+    "assets/test.js": ("js/code", "js/sheet", "js/keep", *ASKED, "js/test"),
 }
 
 
@@ -27,14 +30,16 @@ def frame() -> dict[str, str]:
 
 def assets(colours: Colours, scripts: Iterable[str]) -> dict[str, bytes]:
     """The style sheet, the scripts asked for and the small mark of the site, by address."""
-    styles = [stylesheet(colours), *(_read(LOOK / "css" / f"{name}.css") for name in STYLES)]
+    own = [LOOK / kind / "style.css" for kind in KINDS]
+    sheets = [*(LOOK / "css" / f"{name}.css" for name in STYLES), *(one for one in own if one.exists())]
+    styles = [stylesheet(colours), *(_read(path) for path in sheets)]
     made = {address: _joined(SCRIPTS[address]) for address in ("assets/look.js", *scripts)}
     made |= {"assets/look.css": "".join(styles), "assets/mark.svg": _read(LOOK / "mark.svg")}
     return {address: text.encode("utf-8") for address, text in made.items()}
 
 
 def _joined(names: Iterable[str]) -> str:
-    return "".join(_read(LOOK / "js" / f"{name}.js") for name in names)
+    return "".join(_read(LOOK / f"{name}.js") for name in names)
 
 
 @cache

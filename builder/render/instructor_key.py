@@ -82,12 +82,12 @@ def _key_of(ring: KeyRing, paper: Paper) -> Key:
 
 def _question(made: Maker, at: str, asked: PaperQuestion, answer: KeyAnswer) -> KeyedQuestion:
     objectives = {one.id: one.text for one in made.course.file.objectives}
-    options = enumerate(asked.options, start=1)
+    options, seen = enumerate(asked.options, start=1), asked.scene
     return KeyedQuestion(
         id=asked.id,
         stem=asked.stem,
-        scene=" · ".join(part for part in (asked.scene.title, asked.scene.client) if part),
-        board="; ".join(f"{cell.label}: {cell.value}" for cell in asked.scene.board),
+        scene=" · ".join(part for part in (seen.title, seen.client) if part) if seen else "",
+        board="; ".join(f"{cell.label}: {cell.value}" for cell in seen.board) if seen else "",
         many=answer.kind == "many",
         policy=made.say(f"i_policy_{answer.policy}") if answer.kind == "many" else "",
         must_pass=answer.must_pass,

@@ -13,6 +13,7 @@ from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
 from builder.render.assets import LOOK, assets, frame
 from builder.render.draw.finding import drawing
+from builder.render.emphasis import emphasised
 from builder.render.told import changes_of, told_rows
 from builder.render.wording import Say, speaker
 
@@ -54,11 +55,8 @@ def maker(course: Course) -> Maker:
     def drawn(cell: BoardCell) -> str:
         return markup(drawing(cell, facts.get(cell.fact)))
 
-    return Maker(
-        course,
-        say,
-        filler(LOOK, {"say": say, "drawing": drawn, "told_rows": told_rows, "changes_of": changes_of}),
-    )
+    known = {"say": say, "drawing": drawn, "told_rows": told_rows, "changes_of": changes_of}
+    return Maker(course, say, filler(LOOK, {**known, "emphasised": emphasised}))
 
 
 def all_reviewed(course: Course) -> bool:

@@ -2,14 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
-from html import escape
 
 from builder.disk import fingerprint
-from builder.doors.page import markup
 from builder.model.fact import plain
 from builder.model.question import AuthorQuestion
 from builder.model.question_kinds import (
@@ -21,6 +18,7 @@ from builder.model.question_kinds import (
     Panel,
     WrittenAnswer,
 )
+from builder.render.emphasis import emphasised
 from builder.render.maker import Maker
 from builder.render.wording import Say
 
@@ -50,7 +48,7 @@ def question_part(made: Maker, question: AuthorQuestion) -> str:
     """The question as a part of a page; it can be read and unfolded without a script."""
     sources = made.course.content.references.sources
     cited = [sources[one].cite for one in question.source if one in sources]
-    values = {"stem": _emphasised(question.stem), "laid": _laid(made.say, question), "cited": cited}
+    values = {"stem": emphasised(question.stem), "laid": _laid(made.say, question), "cited": cited}
     return made.fill("parts/question.html", values).strip()
 
 
@@ -142,8 +140,3 @@ def _drawn(name: str, texts: tuple[str, ...]) -> tuple[str, ...]:
 
 def _decimal(value: Fraction) -> Decimal:
     return Decimal(value.numerator) / Decimal(value.denominator)
-
-
-def _emphasised(text: str) -> str:
-    """A stem with its `**bold**` words as markup."""
-    return markup(re.sub(r"\*\*(.+?)\*\*", r"<b>\1</b>", escape(text)))

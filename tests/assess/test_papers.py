@@ -72,6 +72,7 @@ def test_a_paper_holds_nothing_that_is_ours(hidden: str) -> None:
 def test_a_question_shows_its_own_visit_only() -> None:
     """The scene of each question tells one visit, with what happened first."""
     for question in first_of(made(with_plan())).questions:
+        assert question.scene is not None
         assert question.scene.story.count("It hurts, day") == 1
 
 

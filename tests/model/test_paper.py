@@ -7,7 +7,7 @@ from builder.model.key import KeyAnswer
 from builder.model.paper import BoardCell, Paper, PaperOption, PaperQuestion, PublishedTest, Scene
 
 SEEN = (BoardCell, Scene, PaperOption, PaperQuestion, Paper, PublishedTest)
-SHARED = {"kind", "options"}
+SHARED = {"kind", "options", "partners"}
 
 
 def test_no_part_of_a_paper_has_a_field_of_the_key() -> None:
@@ -16,7 +16,9 @@ def test_no_part_of_a_paper_has_a_field_of_the_key() -> None:
     assert fields & KeyAnswer.model_fields.keys() == SHARED
 
 
-@pytest.mark.parametrize("name", ["right", "mark", "reason", "case", "visit", "must_pass"])
+@pytest.mark.parametrize(
+    "name", ["right", "mark", "reason", "case", "visit", "must_pass", "pairs", "votes", "within", "rubric"]
+)
 def test_a_paper_takes_nothing_of_the_key_along(name: str) -> None:
     """A question with one thing too many is refused, not passed on."""
     scene = Scene(title="18 h", client="Rider", story="A blow.", board=(), screen="")

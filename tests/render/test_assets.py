@@ -35,7 +35,8 @@ def test_scripts_are_classic() -> None:
 def test_every_file_of_the_look_is_used() -> None:
     """A style sheet or script that lies in the folder is shipped, or is known to be of one side alone."""
     shipped = b"".join(ALL.values())
-    parts = [path for path in (*LOOK.glob("js/*.js"), *LOOK.glob("css/*.css")) if path.stem not in OF_ONE]
+    globs = ("js/*.js", "css/*.css", "kinds/*/*.js", "kinds/*/*.css")
+    parts = [path for glob in globs for path in LOOK.glob(glob) if path.stem not in OF_ONE]
     assert [path.name for path in parts if path.read_bytes() not in shipped] == []
 
 

@@ -11,7 +11,7 @@ from builder.assess.papers import papers_and_keys
 from builder.model.case import Case
 from builder.model.key import KeyRing
 from builder.model.library import Course
-from builder.model.paper import Paper, PublishedTest
+from builder.model.paper import Paper, PaperQuestion, PublishedTest
 from tests.assess.sample import SECRET, a_test, case, course, judged, visit
 
 PLAN = [{"objective": "choose", "topic": one, "count": 2} for one in ("option", "phase")]
@@ -54,7 +54,7 @@ def version_page(paper: Paper) -> str:
     """One version as a page: every option a label around its control."""
     parts = [f"<h1>{html.escape(paper.title)} {paper.version}</h1>"]
     for asked in paper.questions:
-        parts.append(f'<section id="{asked.id}"><p>{html.escape(asked.scene.story)}</p><h2>{asked.stem}</h2>')
+        parts.append(f'<section id="{asked.id}"><p>{html.escape(_story(asked))}</p><h2>{asked.stem}</h2>')
         for option in asked.options:
             chips = "".join(f'<span class="chip">{html.escape(one)}</span>' for one in option.chips)
             control = f'<input type="radio" name="{asked.id}" value="{option.id}">'
@@ -62,6 +62,10 @@ def version_page(paper: Paper) -> str:
         parts.append("</section>")
     data = json.dumps([{"q": one.id, "kind": one.kind} for one in paper.questions])
     return f"<html>{''.join(parts)}<script>var asked={data}</script></html>"
+
+
+def _story(asked: PaperQuestion) -> str:
+    return asked.scene.story if asked.scene else ""
 
 
 def site(test: PublishedTest = TEST) -> Site:

@@ -40,8 +40,10 @@
       "class": taught, code: code, started: state.started, finished: state.finished,
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC",
       answers: loom.data.questions.map(function (one) {
-        var value = state.answers[one.q];
-        return { q: one.q, kind: one.kind, value: value === undefined ? null : value };
+        var value = state.answers[one.q], typed = (state.typed || {})[one.q];
+        var given = { q: one.q, kind: one.kind, value: value === undefined ? null : value };
+        if (given.value !== null && typed !== undefined) given.typed = typed;
+        return given;
       })
     };
     made.crc32 = loom.crc32(loom.flat(made));

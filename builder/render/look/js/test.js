@@ -8,19 +8,16 @@
   var code = loom.tidy(loom.given().get("code") || "");
   var state, keeper, fileAddress, unkept = false;
 
-  function inputs(question) {
-    return Array.from(paper.querySelectorAll('input[name="' + question + '"]'));
+  function fieldset(one) {
+    return paper.querySelector('fieldset[data-question="' + one.q + '"]');
   }
-  function valueOf(one) {
-    var chosen = inputs(one.q).filter(function (input) { return input.checked; })
-      .map(function (input) { return input.value; });
-    if (!chosen.length) return null;
-    return one.kind === "one" ? chosen[0] : chosen.sort();
+  function kind(one) {
+    return loom.kinds[one.kind];
   }
-  function put(one, value) {
-    inputs(one.q).forEach(function (input) {
-      input.checked = value !== null && value !== undefined && [].concat(value).indexOf(input.value) >= 0;
-    });
+  function take(one) {
+    var box = fieldset(one);
+    state.answers[one.q] = kind(one).read(box);
+    if (kind(one).typed) (state.typed = state.typed || {})[one.q] = kind(one).typed(box);
   }
   function keep() {
     var kept = keeper.write(state), line = document.querySelector(".keeping");
@@ -30,22 +27,17 @@
     if (line.textContent !== text) line.textContent = text;
   }
   function changed() {
-    data.questions.forEach(function (one) { state.answers[one.q] = valueOf(one); });
+    data.questions.forEach(take);
     byId("handing").hidden = true;
     keep();
     if (!byId("review").hidden) list();
   }
   function open() {
-    return data.questions.filter(function (one) { return state.answers[one.q] == null; });
-  }
-  function titles(one) {
-    return inputs(one.q).filter(function (input) { return input.checked; }).map(function (input) {
-      return input.parentNode.querySelector("b").textContent;
-    }).join("; ");
+    return data.questions.filter(function (one) { return !kind(one).whole(fieldset(one)); });
   }
   function row(one, index) {
     var li = document.createElement("li"), link = document.createElement("a");
-    var number = document.createElement("b"), text = titles(one);
+    var number = document.createElement("b"), text = kind(one).said(fieldset(one));
     number.textContent = index + 1 + ". ";
     link.href = "#" + one.q;
     link.addEventListener("click", function (event) { event.preventDefault(); goTo(byId(one.q + "-n")); });
@@ -97,13 +89,15 @@
     keeper = loom.keeper(code);
     state = keeper.read() || { sheet: loom.fresh(), rev: 0, started: loom.stamp(new Date()), finished: null, answers: {} };
     data.questions.forEach(function (one) {
-      put(one, state.answers[one.q]);
-      state.answers[one.q] = valueOf(one);
+      kind(one).ready(fieldset(one));
+      kind(one).put(fieldset(one), state.answers[one.q]);
+      take(one);
     });
     keep();
     paper.hidden = false;
     byId("to-review").hidden = false;
     paper.addEventListener("change", changed);
+    paper.addEventListener("input", changed);
     paper.addEventListener("submit", review);
     byId("finish").addEventListener("click", finish);
     byId("sheet-copy").addEventListener("click", copy);

@@ -1,0 +1,2 @@
+/* Every option that is right. */
+window.caseloom.kinds.many = window.caseloom.choosing(true);

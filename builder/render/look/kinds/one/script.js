@@ -1,0 +1,2 @@
+/* One option of several. */
+window.caseloom.kinds.one = window.caseloom.choosing(false);
