@@ -63,7 +63,7 @@ def _visit(
     course: Course, case: Case, number: int, judged: VisitJudgement, questions: Sequence[Question]
 ) -> PracticeVisit:
     visit = case.visits[number]
-    questions = _one_dose_an_option(questions)
+    questions = _one_of_a_topic(questions)
     laid = laid_out([one.shown for one in questions], Opaque(OPEN_TO_ALL, case.id))
     first = judged.session.first_action
     asked = tuple(_question(one, laying) for one, laying in zip(questions, laid, strict=True))
@@ -81,11 +81,11 @@ def _visit(
     )
 
 
-def _one_dose_an_option(questions: Sequence[Question]) -> list[Question]:
-    """The questions without a second dose of the same option, so that a visit stays short."""
-    once: dict[tuple[str, str], Question] = {}
+def _one_of_a_topic(questions: Sequence[Question]) -> list[Question]:
+    """The first question of each topic, so that a visit stays short."""
+    once: dict[str, Question] = {}
     for one in questions:
-        once.setdefault((one.shown.topic, one.shown.part.rpartition(".")[0]), one)
+        once.setdefault(one.shown.topic, one)
     return list(once.values())
 
 

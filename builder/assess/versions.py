@@ -16,6 +16,10 @@ TELL_EACH_OTHER = (
     {"dose", "option"},
     {"dose", "session"},
     {"phase", "session"},
+    {"ask_first", "session"},
+    {"ask_first", "phase"},
+    {"ask_first", "option"},
+    {"stop", "session"},
 )
 
 

@@ -77,7 +77,7 @@ def judged_course(reading: Reading, course: Course, cache: Cache) -> Opened:
     answered = worker.answered()
     examples = tuple(failed_examples(course.content.rules, judge.space))
     evidence = Evidence(course, answered, examples, worker.holes(), worker.covered(answered))
-    found = [*reading.found, *run_checks(evidence), *shortfalls(course, answered)]
+    found = [*reading.found, *run_checks(evidence), *shortfalls(course, worker.probed(answered))]
     told = accept(in_order(found), reading.places, LEVELS, guarded_rules(course.content), suggest)
     return Opened(course, worker.told(answered), told, reading.places)
 

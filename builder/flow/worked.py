@@ -41,12 +41,20 @@ class Worker:
 
     def told(self, answered: Mapping[str, Judged]) -> Mapping[str, Judged]:
         """The same with all there is to tell; each case is told when somebody first asks for it."""
-        return _Told(self, answered)
+        return _OneByOne(answered, lambda name: self.tell(name, answered[name]))
+
+    def probed(self, answered: Mapping[str, Judged]) -> Mapping[str, Judged]:
+        """The same with what questions are made of; each case is probed when somebody first asks for it."""
+        cases = self.course.cases
+        return _OneByOne(answered, lambda name: self.judge.probed(cases[name], answered[name]))
 
     def tell(self, name: str, answered: Judged) -> Judged:
         """All there is to tell of one case."""
         case = self.course.cases[name]
-        return self._known(f"told/{name}", self._key(case), lambda: self.judge.told(case, answered))
+        return self._known(f"told/{name}", self._key(case), lambda: self._tell(case, answered))
+
+    def _tell(self, case: Case, answered: Judged) -> Judged:
+        return self.judge.told(case, self.judge.probed(case, answered))
 
     def holes(self) -> tuple[Hole, ...]:
         """The proof of the whole rule set."""
@@ -90,16 +98,16 @@ class Worker:
         return digest(self.prints.content, self.prints.cases[case.id])
 
 
-class _Told(Mapping[str, Judged]):
-    """Cases by id, told one by one: many times the work of their answers, and few commands show them all."""
+class _OneByOne(Mapping[str, Judged]):
+    """Cases by id, worked out further one by one: many times the work, and seldom are all needed."""
 
-    def __init__(self, worker: Worker, answered: Mapping[str, Judged]) -> None:
-        self._worker, self._answered = worker, answered
+    def __init__(self, answered: Mapping[str, Judged], work: Callable[[str], Judged]) -> None:
+        self._answered, self._work = answered, work
         self._found: dict[str, Judged] = {}
 
     def __getitem__(self, name: str) -> Judged:
         if name not in self._found:
-            self._found[name] = self._worker.tell(name, self._answered[name])
+            self._found[name] = self._work(name)
         return self._found[name]
 
     def __iter__(self) -> Iterator[str]:

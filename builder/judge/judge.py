@@ -9,8 +9,10 @@ from decimal import Decimal
 
 from builder.judge.change import would_change
 from builder.judge.frame import Frame
+from builder.judge.named import conditions, cuts, dating, of_sessions
 from builder.judge.option import OptionJudge
-from builder.judge.phase import PhaseJudge, ends
+from builder.judge.phase import PhaseJudge
+from builder.judge.probe import Probe
 from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
@@ -19,7 +21,7 @@ from builder.judge.truth import Test, Truth, compiled
 from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
-from builder.model.condition import AnyOf, Node, atoms
+from builder.model.condition import AnyOf
 from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
 from builder.model.library import Content
 from builder.model.tables import SEVERITIES, Severity
@@ -35,7 +37,7 @@ class Judge:
         written = {f"written.{name}": fact for name, fact in content.facts.written.items()}
         self.content = content
         facts = {**content.facts.facts, **written}
-        self.space = Space(facts, _conditions(content), _cuts(content), content.words)
+        self.space = Space(facts, conditions(content), cuts(content), content.words)
         rules = list(content.rules.values())
         self.severities = SeverityJudge(content.severity, self.space)
         self.phases = PhaseJudge(content.phases, self.space)
@@ -47,7 +49,8 @@ class Judge:
             "session_urgency": self.sessions.waits_for,
         }
         self.options = OptionJudge(content.cards, rules, self.space, derived)
-        self.derived_from = frozenset(_derived_from(content))
+        self.dating = frozenset(dating(content))
+        self.derived_from = self.dating.union(of_sessions(content))
         self.unasked = tuple(self._unasked())
         self.safest = {name: self._safest(name) for name, _ in self.unasked}
 
@@ -59,7 +62,7 @@ class Judge:
 
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:
         """Every visit of a case, in order, with all there is to tell of it."""
-        return self.told(case, self.answered(case))
+        return self.told(case, self.probed(case, self.answered(case)))
 
     def answered(self, case: Case) -> tuple[VisitJudgement, ...]:
         """Every visit of a case, in order: session, phase, severity, and the author's options.
@@ -71,6 +74,10 @@ class Judge:
         for visit in case.visits:
             judged.append(self._answered(case, visit, earlier_grade(case, judged)))
         return tuple(judged)
+
+    def probed(self, case: Case, answered: tuple[VisitJudgement, ...]) -> tuple[VisitJudgement, ...]:
+        """The same visits, with what may come up and what must be asked on each, for questions."""
+        return tuple(self._probed(case, number, answered) for number in range(len(answered)))
 
     def told(self, case: Case, answered: tuple[VisitJudgement, ...]) -> tuple[VisitJudgement, ...]:
         """The same visits, with what would change each option, and with every card at its usual dose."""
@@ -85,6 +92,26 @@ class Judge:
             visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, {}, doses
         )
 
+    def _probed(self, case: Case, number: int, answered: tuple[VisitJudgement, ...]) -> VisitJudgement:
+        visit, judged = case.visits[number], answered[number]
+        grades = visit.severity or case.severity, earlier_grade(case, answered[:number])
+        values = values_of(case, visit, self.content.screening)
+        frame = self.frame(values, *grades)
+        probe = Probe(
+            self.options,
+            self.sessions,
+            values,
+            frame,
+            lambda less: self.frame(less, *grades),
+            self.dating,
+            self.derived_from,
+            frozenset(name for name, where in self.unasked if where(list(frame.state)) is Truth.FALSE),
+        )
+        asks = frame.session.answer == "ask_first"
+        every = (*judged.chosen, *judged.wrong, *self._cards(frame).values()) if asks else ()
+        turns, doubts = probe.turns(judged.chosen), probe.doubts(judged.chosen, every)
+        return replace(judged, turns=tuple(turns), doubts=tuple(doubts))
+
     def _told(self, case: Case, number: int, answered: tuple[VisitJudgement, ...]) -> VisitJudgement:
         visit, judged = case.visits[number], answered[number]
         values = values_of(case, visit, self.content.screening)
@@ -96,14 +123,17 @@ class Judge:
             lambda state, opened: self.frame_of(state, *grades, opened=opened),
             self.derived_from,
         )
-        cards = {
-            card.id: self.options.judge(frame, card, site_of(card.usual.get("site")), _usual(card.usual))
-            for card in self.content.cards.values()
-        }
         chosen, wrong = (
             tuple(_with_changes(trial, one) for one in options) for options in (judged.chosen, judged.wrong)
         )
-        return replace(judged, chosen=chosen, wrong=wrong, cards=cards)
+        return replace(judged, chosen=chosen, wrong=wrong, cards=self._cards(frame))
+
+    def _cards(self, frame: Frame) -> dict[str, OptionJudgement]:
+        """Every card of the library at its usual dose and site."""
+        return {
+            card.id: self.options.judge(frame, card, site_of(card.usual.get("site")), _usual(card.usual))
+            for card in self.content.cards.values()
+        }
 
     def frame(
         self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None
@@ -222,45 +252,3 @@ def _hurt_again(visit: Visit, before: Visit) -> bool:
     if visit.since_reinjury is None:
         return False
     return before.since_reinjury is None or visit.since_injury - visit.since_reinjury > before.since_injury
-
-
-def _conditions(content: Content) -> Iterator[Node]:
-    for rule in content.rules.values():
-        yield rule.when
-        for effect in rule.options:
-            yield from effect.needs.values()
-    for card in content.cards.values():
-        for row in card.baseline:
-            yield from row.limits.values()
-    for table in content.severity.tables.values():
-        yield table.applies
-        yield from (band.when for band in (*table.bands, *table.raised))
-    yield from (fact.asked_where for fact in content.facts.facts.values() if fact.asked_where)
-    yield content.phases.does_not_apply
-    yield from (sign.when for sign in (*content.phases.signs, *content.phases.doubt))
-
-
-def _derived_from(content: Content) -> Iterator[str]:
-    """Every variable on which severity, phase or session depend."""
-    yield "hours"
-    for table in content.severity.tables.values():
-        yield table.measure
-        yield from (atom.name for band in table.raised for atom in atoms(band.when))
-    nodes = [content.phases.does_not_apply, *(sign.when for sign in content.phases.signs)]
-    nodes += [rule.when for rule in content.rules.values() if rule.session]
-    nodes += [table.applies for table in content.severity.tables.values()]
-    yield from (atom.name for node in nodes for atom in atoms(node))
-
-
-def _cuts(content: Content) -> Iterator[tuple[str, Decimal]]:
-    for clock in content.phases.clocks:
-        yield from (("hours", end) for end in ends(clock))
-    for table in content.severity.tables.values():
-        yield from (("hours", one) for one in (table.not_before, table.not_after))
-        for band in table.bands:
-            for bound in getattr(band.when, "bounds", ()):
-                yield (table.recalled or table.measure, bound[1])
-    yield from (("signs_behind", Decimal(one)) for one in range(4))
-    for card in content.cards.values():
-        for attribute, ladder in card.ladder.items():
-            yield from ((f"written.{attribute}", one) for one in ladder)

@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from typing import Literal
+from typing import Literal, get_args
 
 from pydantic import Field
 
 from builder.model.noun import Format, Id, Language, Noun, Share, Text, TimeOfDay, Truth
 
-QuestionTopic = Literal["session", "phase", "option", "dose"]
+QuestionTopic = Literal["session", "phase", "option", "dose", "ask_first", "stop"]
 AgendaKind = Literal["lecture", "hands_on", "test", "evaluation", "sign_in", "break", "meal", "sales"]
-TOPICS: tuple[QuestionTopic, ...] = ("session", "phase", "option", "dose")
+TOPICS: tuple[QuestionTopic, ...] = get_args(QuestionTopic)
 
 
 class Provider(Noun):
@@ -70,7 +70,9 @@ class PlanRow(Noun):
 
     objective: Id = Field(description="The objective the questions are drawn for.", examples=["choose"])
     topic: QuestionTopic = Field(
-        description="What is asked: go on or refer, the phase, the option, or its dose.", examples=["option"]
+        description="What is asked: go on or refer, the phase, the option, its dose, what to ask first, or "
+        "what would end the session.",
+        examples=["option"],
     )
     count: int = Field(ge=1, le=50, description="How many questions.", examples=[2])
     must_pass: Truth = Field(

@@ -138,8 +138,40 @@ class DoseJudgement:
 
 
 @dataclass(frozen=True)
+class Turn:
+    """One thing that may come up in the room, and the urgency of the referral it would bring; None for none.
+
+    Without an urgency it surely changes nothing: neither the session nor any chosen option. `found`: it is
+    there today already. `rules`: those that would refer.
+    """
+
+    fact: str
+    value: Value
+    urgency: Urgency | None = None
+    rules: tuple[Fired, ...] = ()
+    found: bool = False
+
+
+@dataclass(frozen=True)
+class Doubt:
+    """One question, and whether it matters: whether the session, or a chosen option, waits for its answer.
+
+    `chosen`: the place of the option, None for the session. `rules`: those that wait.
+    """
+
+    fact: str
+    question: str
+    chosen: int | None
+    rules: tuple[Fired, ...] = ()
+    matters: bool = False
+
+
+@dataclass(frozen=True)
 class VisitJudgement:
-    """All the rules say of one visit; options follow the author's order, `cards` covers the library."""
+    """All the rules say of one visit; options follow the author's order, `cards` covers the library.
+
+    `turns` and `doubts`: what may come up, and what must be asked.
+    """
 
     visit: str
     phase: PhaseJudgement
@@ -150,6 +182,8 @@ class VisitJudgement:
     wrong: tuple[OptionJudgement, ...]
     cards: Mapping[str, OptionJudgement]
     doses: tuple[DoseJudgement, ...] = ()
+    turns: tuple[Turn, ...] = ()
+    doubts: tuple[Doubt, ...] = ()
 
 
 @dataclass(frozen=True)

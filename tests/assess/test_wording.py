@@ -22,6 +22,7 @@ FAMILIES = {
     "consent": ("yes", "no", "unknown"),
     "answer": ANSWERS,
     "word": (*get_args(Mark), "aim", "open"),
+    **dict.fromkeys(("stem_ask", "word_needed", "word_idle", "ask_idle"), ("before", "still")),
     "strength": get_args(get_args(Strength)[0]),
 }
 COUNTED = ("hours", "days", "days_and_hours")

@@ -185,16 +185,19 @@ def test_where_it_is_not_known_who_it_is_it_is_asked() -> None:
 
 
 def test_what_is_only_told_is_no_part_of_the_answer() -> None:
-    """Answered first, told later: neither what would change an option nor the other cards change anything."""
+    """Answered first, told later: no probe, no change and no other card makes any difference to it."""
     judge = Judge(content())
     one = case({"wrong": [{"card": "stroke", "site": "on"}]}, {"id": "b", "since_injury": "6 days"})
     answered = judge.answered(one)
-    told = judge.told(one, answered)
+    told = judge.told(one, judge.probed(one, answered))
     assert told == judge.case(one)
     for before, after in zip(answered, told, strict=True):
         assert before.cards == {}
         assert after.cards.keys() == judge.content.cards.keys()
-        assert replace(after, cards={}, chosen=before.chosen, wrong=before.wrong) == before
+        assert not before.turns
+        assert after.turns
+        options = {"chosen": before.chosen, "wrong": before.wrong}
+        assert replace(after, cards={}, turns=(), doubts=(), **options) == before
         for short, whole in zip((*before.chosen, *before.wrong), (*after.chosen, *after.wrong), strict=True):
             assert not short.would_change
             assert replace(whole, would_change=(), more_would=False) == short
