@@ -1,4 +1,7 @@
-"""What an author accepts where it stands: one warning or piece of advice, with the reason, in a comment."""
+"""What an author accepts where it stands: one warning or piece of advice, with the reason, in a comment.
+
+For a row of a sheet, where no comment can stand, `class.yml` says it.
+"""
 
 from __future__ import annotations
 
@@ -10,7 +13,7 @@ from builder.diagnostic import Diagnostic, Level, in_order
 from builder.model.condition import atoms
 from builder.model.kind import Kind, kind
 from builder.model.library import Content
-from builder.place import Place, Places
+from builder.place import Place, Places, Step
 
 NEVER = frozenset({"not_reviewed", "reviews_hold"})
 SAFETY = ("red_flag", "contraindication", "consent")
@@ -57,12 +60,16 @@ KINDS: tuple[Kind, ...] = (
 
 @dataclass(frozen=True)
 class Accepted:
-    """One comment: what it accepts, why, where it stands, and the line it is about."""
+    """One comment: what it accepts, why, where it stands, and the line it is about.
+
+    `rows`: instead of a line, the rows of sheets it is about, each by its file and number.
+    """
 
     check: str
     because: str
     place: Place
-    line: int
+    line: int = 0
+    rows: frozenset[tuple[str, Step]] = frozenset()
 
 
 def accept(
@@ -71,13 +78,15 @@ def accept(
     levels: Mapping[str, Level],
     guarded: Collection[str],
     suggest: Callable[[str, Collection[str]], str],
+    of_rows: Sequence[Accepted] = (),
 ) -> tuple[Diagnostic, ...]:
     """What is to fix, with the reason put to what is accepted, and with what is wrong about the comments.
 
     `levels` holds every check by name, `guarded` the rules that stand for somebody's safety; `suggest`
-    says which name may have been meant.
+    says which name may have been meant. `of_rows` are those that are no comments.
     """
-    comments = [one for file, known in places.items() for one in comments_in(file, known.lines)]
+    comments = [*of_rows]
+    comments += [one for file, known in places.items() for one in comments_in(file, known.lines)]
     left: list[Diagnostic] = []
     used: set[Accepted] = set()
     for one in found:
@@ -116,6 +125,8 @@ def comments_in(file: str, lines: Sequence[str]) -> Iterator[Accepted]:
 
 
 def _meant(comment: Accepted, one: Diagnostic) -> bool:
+    if not comment.line:
+        return comment.check == one.check and (one.place.file, *one.path[:1]) in comment.rows
     return (comment.check, comment.place.file, comment.line) == (one.check, one.place.file, one.place.line)
 
 
@@ -134,7 +145,7 @@ def _faults(
         message = f"`{name}` cannot be accepted" + (" here." if refused else ".")
         yield _fault("accept_not_allowed", comment, message, "Mend what it names, and remove this comment.")
     elif not used:
-        message = f"`{name}` is not found on line {comment.line}."
+        message = f"`{name}` is not found {f'on line {comment.line}' if comment.line else 'in such a row'}."
         yield _fault("accept_unused", comment, message, _moved(comment, found), "warning")
     elif not comment.because:
         message = f"`{name}` is accepted without a reason."
@@ -142,6 +153,8 @@ def _faults(
 
 
 def _moved(comment: Accepted, found: Sequence[Diagnostic]) -> str:
+    if not comment.line:
+        return "Remove this entry, or correct its code."
     mine = (one for one in found if (one.check, one.place.file) == (comment.check, comment.place.file))
     lines = ", ".join(str(one.place.line) for one in mine)
     return f"It is found on line {lines}: move the comment there." if lines else "Remove this comment."

@@ -10,22 +10,33 @@ import click
 from builder.cli.options import colour, course_argument, fresh_option, home, json_option, say_json, width
 
 if TYPE_CHECKING:
+    from builder.flow.class_told import ClassTold
     from builder.flow.gate import Told
     from builder.flow.opened import Opened
 
 
 @click.command("check")
 @course_argument
+@click.option("--class", "klass", help="Look at this class alone: a folder in COURSE/classes.")
 @fresh_option
 @json_option
-def command(folder: Path, *, fresh: bool, as_json: bool) -> int:
-    """Say everything that is to fix in COURSE, with file, line and remedy."""
-    found = _found(folder, fresh=fresh)
+def command(folder: Path, klass: str | None, *, fresh: bool, as_json: bool) -> int:
+    """Say everything that is to fix in COURSE, or in one class of it, with file, line and remedy."""
+    found = _found(folder, fresh=fresh) if klass is None else _of_class(folder, klass)
     if as_json:
         say_json(found.json())
     else:
         click.echo(found.text(width=width(), colour=colour()))
     return 0 if found.sound else 1
+
+
+def _of_class(folder: Path, klass: str) -> ClassTold:
+    """What is to fix in one class: its file, its sheets, and what its examiners marked."""
+    from builder.flow.class_told import told_class
+    from builder.flow.records import course_and_folder
+
+    course, place = course_and_folder(folder, klass)
+    return told_class(place, course)
 
 
 def _found(folder: Path, *, fresh: bool) -> Told | Opened:

@@ -14,12 +14,12 @@ from builder.analyse.report import write_report
 from builder.certify.certify import certify_class
 from builder.certify.lists import write_lists
 from builder.certify.show import lines as issued_lines
-from builder.check.show import as_text
 from builder.collect.collect import collect_class
 from builder.collect.show import lines as collected_lines
 from builder.disk import shipped
 from builder.doors.store.opening import Store, open_store
 from builder.fault import Fault
+from builder.flow.class_told import ClassTold, told_class
 from builder.grade.grade import grade_class
 from builder.grade.show import lines as graded_lines
 from builder.model.key import KeyRing
@@ -28,18 +28,21 @@ from builder.model.paper import PublishedTest
 from builder.model.records import ClassFolder, Terms
 from builder.read.course import read_course
 from builder.read.nearest import suggest
-from builder.read.taught import read_class
 
 
 @dataclass(frozen=True)
 class Desk:
-    """One class laid out for the records side, with where its keys, its record and its lists lie."""
+    """One class laid out for the records side, with where its keys, its record and its lists lie.
+
+    `left` says that something in its files is still to be looked at.
+    """
 
     course: Course
     folder: Path
     taught: ClassFolder
     private: Path
     records: Path
+    left: tuple[str, ...] = ()
 
     @property
     def terms(self) -> Terms:
@@ -61,6 +64,19 @@ class Desk:
 
 def lay_out(folder: Path, klass: str, private: Path, records: Path) -> Desk:
     """Read a course and one of its classes; a Fault where either cannot be used as it stands."""
+    course, place = course_and_folder(folder, klass)
+    told = told_class(place, course)
+    return Desk(course, folder, _usable(told, klass), private, records, told.left)
+
+
+def course_and_class(folder: Path, klass: str) -> tuple[Course, ClassFolder]:
+    """A course and one of its classes; a Fault where either cannot be used as it stands."""
+    course, place = course_and_folder(folder, klass)
+    return course, class_as_it_stands(place, course)
+
+
+def course_and_folder(folder: Path, klass: str) -> tuple[Course, Path]:
+    """A course and the folder of one of its classes; a Fault where either is not there."""
     course, _ = read_course(folder, shipped("content"), shipped("site_config.yml"))
     if course is None:
         raise Fault("The course cannot be read.", f"Run check on {folder} and mend what it names.")
@@ -68,10 +84,18 @@ def lay_out(folder: Path, klass: str, private: Path, records: Path) -> Desk:
     if not place.is_dir():
         known = [one.name for one in (folder / "classes").glob("*") if one.is_dir()]
         raise Fault(f"There is no class `{klass}`.", suggest(klass, known, "There is no class yet."))
-    reading = read_class(place, course)
-    if reading.folder is None or any(one.level == "error" for one in reading.found):
-        raise Fault(f"The class {klass} has errors to fix:", as_text(reading.found, reading.places))
-    return Desk(course, folder, reading.folder, private, records)
+    return course, place
+
+
+def class_as_it_stands(place: Path, course: Course) -> ClassFolder:
+    """One class; a Fault where it has errors to fix."""
+    return _usable(told_class(place, course), place.name)
+
+
+def _usable(told: ClassTold, name: str) -> ClassFolder:
+    if told.folder is None or not told.sound:
+        raise Fault(f"The class {name} has errors to fix:", told.text())
+    return told.folder
 
 
 def key_rings(private: Path) -> tuple[KeyRing, ...]:
@@ -94,14 +118,15 @@ def collect(desk: Desk) -> tuple[list[str], bool]:
     inbox = desk.folder / "classes" / desk.taught.taught.id / "answers"
     with desk.opened(now) as store:
         done = collect_class(store, desk.taught, inbox, rings, now)
-    return collected_lines(done), not done.left
+    return [*collected_lines(done), *desk.left], not done.left
 
 
 def grade(desk: Desk, *, write: bool = True) -> list[str]:
     """Decide about everybody; with `write` off, only say what would change."""
     now, rings = datetime.now(UTC), key_rings(desk.private)
     with desk.opened(now) as store:
-        return graded_lines(grade_class(store, desk.terms, desk.taught, rings, now, write=write))
+        graded = grade_class(store, desk.terms, desk.taught, rings, now, write=write)
+    return [*graded_lines(graded), *desk.left]
 
 
 def certify(desk: Desk) -> list[str]:
@@ -109,7 +134,8 @@ def certify(desk: Desk) -> list[str]:
     now = datetime.now(UTC)
     with desk.opened(now) as store:
         issued = certify_class(store, desk.terms, desk.taught, now)
-    return [*issued_lines(issued), *(f"Written: {path}" for path in write_lists(issued, desk.lists))]
+    written = (f"Written: {path}" for path in write_lists(issued, desk.lists))
+    return [*issued_lines(issued), *written, *desk.left]
 
 
 def analyse(desk: Desk) -> list[str]:

@@ -3,10 +3,24 @@
 from __future__ import annotations
 
 from datetime import datetime
+from typing import Literal
 
 from pydantic import Field
 
 from builder.model.noun import Day, Format, Id, Noun, Text
+
+
+class AcceptedRow(Noun):
+    """What may stay as it is in a row of a sheet, where no comment can stand."""
+
+    check: Text = Field(description="The name that is printed of it.", examples=["email_odd"])
+    file: Literal["roster.csv", "attendance.csv"] = Field(
+        description="The sheet it is found in.", examples=["roster.csv"]
+    )
+    code: Text = Field(description="A personal code that stands in the row.", examples=["37QH7JVQH"])
+    because: Text = Field(
+        description="Why it may stay.", examples=["Two sisters have the same name on their licences."]
+    )
 
 
 class TaughtClass(Noun):
@@ -28,6 +42,13 @@ class TaughtClass(Noun):
     place: Text = Field(description="Where it is held.", examples=["Practice tent, Marrowfield"])
     approval: str = Field(
         default="", description="The approving body's course number for this run.", examples=["LF-0417-02-S"]
+    )
+    accepted: tuple[AcceptedRow, ...] = Field(
+        default=(),
+        description="Warnings and advice about rows of the roster and the attendance that may stay.",
+        examples=[
+            [{"check": "email_odd", "file": "roster.csv", "code": "37QH7JVQH", "because": "As she gave it."}]
+        ],
     )
 
 

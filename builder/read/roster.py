@@ -19,6 +19,7 @@ from builder.read.rows import Row, rows_of, wrong_columns
 NEEDED = ("name", "code_1")
 TEXTS = ("name", "name_on_licence", "licence", "email")
 _CODE = re.compile(r"code_[1-9]\d?")
+_ANY_CODE = re.compile(r"code(_[1-9]\d?)?")
 _EMAIL = re.compile(r"[^@\s]+@[^@\s]+\.[^@\s.]+")
 _TRUTH = {"": False, "no": False, "yes": True}
 
@@ -39,8 +40,13 @@ def read_roster(sheet: Sheet) -> tuple[tuple[Participant, ...], list[Diagnostic]
 
 def codes_in(sheet: Sheet) -> frozenset[str]:
     """Every personal code in a roster, that of a faulty row too."""
-    columns = [name for name in sheet.columns if _CODE.fullmatch(name)]
-    return frozenset(tidy(row.get(name, "")) for row in sheet.rows for name in columns) - {""}
+    return frozenset(code for row in codes_by_row(sheet) for code in row)
+
+
+def codes_by_row(sheet: Sheet) -> tuple[frozenset[str], ...]:
+    """For each row of a roster or an attendance, every personal code in it."""
+    columns = [name for name in sheet.columns if _ANY_CODE.fullmatch(name)]
+    return tuple(frozenset(tidy(row.get(name, "")) for name in columns) - {""} for row in sheet.rows)
 
 
 def _person(row: Row, codes: list[str]) -> tuple[Participant | None, list[Diagnostic]]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 
@@ -17,7 +17,7 @@ from builder.place import Place, Places
 from builder.read.attendance import COLUMNS, read_attendance
 from builder.read.folder import Named, files_in
 from builder.read.nearest import quoted, suggest
-from builder.read.roster import codes_in, read_roster
+from builder.read.roster import codes_by_row, codes_in, read_roster
 from builder.read.rows import read_rows
 from builder.read.station_sheets import sheet_faults
 from builder.read.written import Entry, as_entry, read_written
@@ -25,11 +25,15 @@ from builder.read.written import Entry, as_entry, read_written
 
 @dataclass(frozen=True)
 class ClassReading:
-    """What came of reading a class; `folder` is None where `class.yml` makes no class."""
+    """What came of reading a class; `folder` is None where `class.yml` makes no class.
+
+    `rows` holds, for each sheet, the personal codes that stand in each of its rows.
+    """
 
     folder: ClassFolder | None
     found: list[Diagnostic]
     places: dict[str, Places]
+    rows: dict[str, tuple[frozenset[str], ...]] = field(default_factory=dict)
 
 
 def read_class(folder: Path, course: Course) -> ClassReading:
@@ -58,7 +62,8 @@ def read_class(folder: Path, course: Course) -> ClassReading:
         )
     places = {one.written.file: one.written.places for one in (entry, *sheets)}
     places |= {sheet.places.whole.file: sheet.places for sheet in (roster, attendance)}
-    return ClassReading(whole, in_order(found), places)
+    rows = {sheet.places.whole.file: codes_by_row(sheet) for sheet in (roster, attendance)}
+    return ClassReading(whole, in_order(found), places, rows)
 
 
 def _sheets(folder: Path, before: str) -> Iterator[Named]:

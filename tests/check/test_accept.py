@@ -2,7 +2,7 @@
 
 import pytest
 
-from builder.check.accept import accept, comments_in, guarded_rules
+from builder.check.accept import Accepted, accept, comments_in, guarded_rules
 from builder.diagnostic import Diagnostic, Level
 from builder.place import Place, Places
 from builder.read.nearest import suggest
@@ -113,3 +113,16 @@ def test_a_moved_finding_is_pointed_at() -> None:
 def test_rules_of_safety_are_known_by_what_they_ask() -> None:
     """Those that stop the session, and those on consent, red flags and contraindications."""
     assert guarded_rules(content()) == {"fever", "no_consent", "numb"}
+
+
+def test_rows_of_a_sheet_are_accepted_by_what_is_no_comment() -> None:
+    """By file and row, not by line; one that fits no row is told where it stands."""
+    place = Place("class.yml", 9, 5, 9, 60)
+    of_row = Diagnostic("odd", "warning", Place("a.csv", 4, 7, 4, 9), "It is so.", "Mend it.", (2, "email"))
+    said = [Accepted("odd", "so", place, rows=frozenset({("a.csv", row)})) for row in (2, 3)]
+    left = accept([of_row], {}, LEVELS, (), suggest, said)
+    assert [(one.check, one.place.file, one.accepted) for one in left] == [
+        ("odd", "a.csv", "so"),
+        ("accept_unused", "class.yml", ""),
+    ]
+    assert left[1].remedy == "Remove this entry, or correct its code."

@@ -34,3 +34,12 @@ def test_a_class_has_days_and_a_zone(changed: dict[str, object]) -> None:
     assert len(TaughtClass.model_validate(CLASS).dates) == 1
     with pytest.raises(ValidationError):
         TaughtClass.model_validate({**CLASS, **changed})
+
+
+def test_what_is_accepted_of_a_row_says_why() -> None:
+    """The check, the sheet, a code in the row, and a reason; nothing may be left out."""
+    whole = {"check": "email_odd", "file": "roster.csv", "code": "222222222", "because": "As given."}
+    assert len(TaughtClass.model_validate({**CLASS, "accepted": [whole]}).accepted) == 1
+    for wrong in ({**whole, "file": "class.yml"}, *({**whole, key: ""} for key in whole)):
+        with pytest.raises(ValidationError):
+            TaughtClass.model_validate({**CLASS, "accepted": [wrong]})

@@ -3,7 +3,7 @@
 import pytest
 
 from builder.model.taught import Participant
-from builder.read.roster import codes_in, read_roster
+from builder.read.roster import codes_by_row, codes_in, read_roster
 from tests.read.sheets import BEA, CURRO, KEIKO, sheet, told
 
 HEAD = "name,name_on_licence,licence,email,report,code_1,code_2\n"
@@ -84,3 +84,12 @@ def test_no_column_beyond_the_needed_is_taken() -> None:
 def test_codes_of_faulty_rows_are_known_too() -> None:
     """So that a fault in the roster is not told again in the attendance."""
     assert codes_in(sheet(HEAD + f",,,,maybe,{BEA},\n")) == {BEA}
+
+
+def test_the_codes_of_each_row_are_known() -> None:
+    """Of a roster every code, of an attendance the one; a row without has none."""
+    assert codes_by_row(sheet(f"name,code_1,code_2\nBea,qzvn-rbla-d,{CURRO}\nAda,,\n")) == (
+        {BEA, CURRO},
+        set(),
+    )
+    assert codes_by_row(sheet(f"code,day\n{KEIKO},1\n")) == (frozenset({KEIKO}),)
