@@ -178,6 +178,11 @@ class Card(Noun):
         examples=[{"who": "Isaura Penhallow", "licence": "Physician, MF 2210", "date": "2026-11-25"}],
     )
 
+    @property
+    def drawn(self) -> bool:
+        """Whether it has a figure: of a stroke, or of a wrap with where it starts and ends."""
+        return self.stroke != "none" or {"wrap_from", "wrap_to"} <= self.usual.keys()
+
     def cell(self, phase: Phase, site: Site) -> CellRow:
         """The baseline row for one phase and site; a hole in the grid bars."""
         return next((row for row in self.baseline if phase in row.phase and site in row.site), HOLE)

@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from typing import Literal, get_args
 
-TagKind = Literal["card", "case", "film", "question", "stroke", "test", "flags", "phases"]
+TagKind = Literal["card", "case", "figure", "film", "question", "test", "flags", "phases"]
 KINDS: tuple[TagKind, ...] = get_args(TagKind)
 _LINE = re.compile(rf"^\[({'|'.join(KINDS)})(?: +([a-z][a-z0-9_]*))?\][ \t]*$", re.MULTILINE)
 _NOTE = re.compile(r"^<!--.*?-->[ \t]*\n?", re.MULTILINE | re.DOTALL)

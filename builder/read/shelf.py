@@ -76,6 +76,7 @@ class Shelf:
         return {
             "card": self._ids(Card),
             "case": self._ids(Case),
+            "figure": self._drawn() | self._ids(Case),
             "question": self._ids(AuthorQuestion),
             "station": self._ids(Station),
             "board": self._ids(BoardRules),
@@ -96,6 +97,12 @@ class Shelf:
 
     def _ids(self, model: type[Noun]) -> frozenset[str]:
         return frozenset(name for written in self.of(model) for name in (written.id, written.stem))
+
+    def _drawn(self) -> frozenset[str]:
+        """The cards that have a figure, and those of which it cannot be told."""
+        cards = (entry for entry in self.entries if entry.model is Card)
+        asked = (one for one in cards if not isinstance(one.noun, Card) or one.noun.drawn)
+        return frozenset(name for one in asked for name in (one.written.id, one.written.stem))
 
     def _texts(self, model: type[Noun], pattern: str) -> frozenset[str]:
         picked = (value for written in self.of(model) for _, value in select(written.value, pattern))

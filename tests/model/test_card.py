@@ -82,3 +82,18 @@ def test_the_groups_by_which_rules_address_a_card(name: str, groups: set[str]) -
     """Its own, those of its kind, and `all`, which leaves out what only asks or refers."""
     written = next(one for one in CARDS if one["id"] == name)
     assert groups_of(Card.model_validate(written)) == groups
+
+
+@pytest.mark.parametrize(
+    ("changed", "drawn"),
+    [
+        ({}, False),
+        ({"stroke": "along"}, True),
+        ({"usual": {"wrap_from": "below", "wrap_to": "above"}}, True),
+        ({"usual": {"wrap_from": "below"}}, False),
+    ],
+)
+def test_a_card_that_says_how_it_goes_is_drawn(changed: dict[str, object], *, drawn: bool) -> None:
+    """A stroke, or a wrap with its start and end; nothing is drawn from half of it."""
+    written = next(one for one in CARDS if one["id"] == "refer")
+    assert Card.model_validate({**written, **changed}).drawn == drawn

@@ -20,7 +20,7 @@ from builder.model.lesson import (
     [
         ("[card friction]", ("card", "friction")),
         ("[case wire_hamstring]  ", ("case", "wire_hamstring")),
-        ("[stroke glide]", ("stroke", "glide")),
+        ("[figure glide]", ("figure", "glide")),
         ("[film landing]", ("film", "landing")),
         ("[test final]", ("test", "final")),
         ("[flags]", ("flags", "")),

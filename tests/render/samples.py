@@ -44,7 +44,9 @@ Tissue heals in *phases*. What helps in one can harm in another.
 
 [card friction]
 
-[stroke friction]
+[figure friction]
+
+[figure landing]
 
 [case landing]
 

@@ -31,11 +31,14 @@ def test_each_tag_places_its_thing() -> None:
         "../red-flags.html",
     ):
         assert f'href="{link}"' in body
-    assert body.count("<figure") == 1
+    assert body.count("<figure") == 2
+    assert body.count("timeline narrow") == 1
     assert "[card" not in body
 
 
-@pytest.mark.parametrize("tag", ["card nobody", "case hidden_case", "test nobody", "stroke nobody"])
+@pytest.mark.parametrize(
+    "tag", ["card nobody", "case hidden_case", "test nobody", "figure nobody", "figure refer"]
+)
 def test_a_tag_that_names_nothing_is_a_fault(tag: str) -> None:
     """A case that is kept for a test is nothing a lesson may place."""
     with pytest.raises(Fault, match="line 3"):

@@ -47,7 +47,7 @@ def _in_practice(course: Course, tested: dict[str, str]) -> Iterator[Finding]:
 def _in_lessons(course: Course, tested: dict[str, str]) -> Iterator[Finding]:
     for stem, text in course.lessons.items():
         for tag in lesson_tags(text):
-            if tag.kind == "case" and tag.name in tested:
+            if tag.kind in ("case", "figure") and tag.name in tested:
                 yield _finding(f"lessons/{stem}.md", (), tag.name, tested, tag.line)
 
 

@@ -115,6 +115,13 @@ OF_NAMES: tuple[Kind, ...] = (
         good="# Cold\n\n[card cold_pack]\n\n[question cold_time]\n",
     ),
     kind(
+        "figure_unknown",
+        "A figure is drawn from a card that shows how it goes, or from the visits of a case.",
+        "lessons/cold.md",
+        bad="# Cold\n\n[card cold_pack]\n\n[figure cold_pack]\n",
+        good="# Cold\n\n[card cold_pack]\n\n[figure fence]\n",
+    ),
+    kind(
         "tag_unknown",
         "A line in brackets places a card, a case or a question on the page. Misspelt, it is printed as "
         "it stands.",

@@ -12,7 +12,7 @@ from builder.read.nearest import nearest, quoted, suggest
 from builder.read.shelf import Shelf
 from builder.read.written import Written
 
-NAMED = {"card": "card", "stroke": "card", "case": "case", "question": "question", "test": "test"}
+NAMED = {"card": "card", "figure": "figure", "case": "case", "question": "question", "test": "test"}
 _LOOKS_LIKE_TAG = re.compile(r"\[([a-z]+)( +[^\]]*)?\][ \t]*")
 
 

@@ -11,7 +11,8 @@ from tests.read.folders import put, read
     ("line", "check"),
     [
         ("[card cold]", None),
-        ("[stroke cold]", None),
+        ("[figure cold]", "figure_unknown"),
+        ("[figure thigh]", None),
         ("[case thigh]", None),
         ("[test final]", None),
         ("[flags]", None),
@@ -21,7 +22,7 @@ from tests.read.folders import put, read
         ("<!--\n[card cloud]\n[crad cold]\n-->", None),
         ("see [card](x.md)", None),
         ("[card cloud]", "card_unknown"),
-        ("[stroke cloud]", "card_unknown"),
+        ("[figure cloud]", "figure_unknown"),
         ("[case hip]", "case_unknown"),
         ("[test finals]", "test_unknown"),
         ("[question nobody]", "question_unknown"),
