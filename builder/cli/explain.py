@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -25,12 +26,14 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
 
     In place of a case, `reviews`: all that a clinician is to go through; `flags`: which rule stops which
     card; `check` and a name: what that check says and why, with an example of either kind; `rule`, `card` or
-    `policy` and a name: what it says and rests on; `settings`: what holds and where it comes from. After a
+    `policy` and a name: what it says and rests on; `hours`: the agenda added up by the rules of its boards,
+    or of the board named; `settings`: what holds and where it comes from. After a
     case, the id of a visit tells that visit alone.
     """
     from builder.fault import Fault
     from builder.flow.explain_check import explain_check
     from builder.flow.explain_content import CONTENT
+    from builder.flow.explain_hours import explain_hours
     from builder.flow.flags import explain_flags
     from builder.flow.opened import explain_case, open_course
     from builder.flow.reviews import review_list, write_review_sheet
@@ -46,6 +49,9 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
         return 0
     if case in CONTENT:
         _print(*CONTENT[case](opened, name), as_json=as_json)
+        return 0
+    if case == "hours":
+        _print(*explain_hours(opened, name, datetime.now(UTC).date()), as_json=as_json)
         return 0
     told = {"reviews": review_list, "flags": explain_flags}.get(case)
     _print(*(told(opened) if told else explain_case(opened, case, name)), as_json=as_json)

@@ -65,6 +65,7 @@ HANDED_OUT: dict[str, dict[str, Callable[[Path], Data]]] = {
         "card": lambda _: printed("explain", small(), "card", "cold_pack"),
         "policies": lambda _: printed("explain", small(), "policy"),
         "settings": lambda _: printed("explain", small(), "settings"),
+        "hours": lambda _: printed("explain", small(), "hours"),
     },
     "flags": {"a course": lambda _: printed("explain", small(), "flags")},
     "reviews": {"a course": lambda _: printed("explain", small(), "reviews")},

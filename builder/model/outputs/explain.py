@@ -97,6 +97,36 @@ class ExplainedSettings(Output):
     settings: tuple[SettingSaid, ...] = Field(description="Each setting.")
 
 
+class DaySaid(Output):
+    """One day of the agenda by one board."""
+
+    day: int = Field(description="Which day, from 1.")
+    planned: int = Field(description="Minutes planned, breaks and meals among them.")
+    counted: int = Field(description="Minutes that count.")
+    breaks: int = Field(description="Minutes of break among those that count.")
+    hours: str = Field(description="Hours of this day, as an exact fraction.")
+    held: Literal["", "clock", "day"] = Field(description="Which limit of the board held them, if one did.")
+
+
+class HoursSaid(Output):
+    """The agenda added up by one board."""
+
+    board: Named
+    read: str = Field(description="The day on which the board's rules were read.")
+    unit: str = Field(description="What it calls an hour.")
+    days: tuple[DaySaid, ...] = Field(description="Day by day.")
+    exact: str = Field(description="All days in the board's unit, as an exact fraction.")
+    amount: str = Field(description="The same as it is rounded and printed, as an exact fraction.")
+    hands_on: str = Field(description="The share of hands-on work in the taught minutes that count.")
+
+
+class ExplainedHours(Output):
+    """The hours of a course by each of its boards."""
+
+    format: _Format
+    hours: tuple[HoursSaid, ...] = Field(description="Board by board.")
+
+
 class ExplainOutput(
     RootModel[
         ExplainedCase
@@ -106,6 +136,7 @@ class ExplainOutput(
         | ExplainedCard
         | ExplainedPolicies
         | ExplainedSettings
+        | ExplainedHours
     ]
 ):
     """What `explain --json` prints; which block it is shows by its second key."""
