@@ -108,6 +108,14 @@ class CourseTest(Noun):
         examples=["exact"],
     )
     tries: int = Field(default=2, ge=1, le=9, description="How often it may be taken.", examples=[2])
+    time_limit: int | None = Field(
+        default=None,
+        ge=5,
+        le=600,
+        description="Minutes, only where a board asks for a limit. It is told before, each participant may "
+        "be given more, and nothing is cut off: what comes later is kept and marked as late.",
+        examples=[90],
+    )
 
 
 EXAMPLE_TEST = {

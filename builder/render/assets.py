@@ -13,11 +13,13 @@ LOOK = Path(__file__).parent / "look"
 STYLES = ("base", "bar", "board", "choice", "told", "figure", "card", "test", "print")
 KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
 ASKED = ("js/kinds", *(f"{kind}/script" for kind in KINDS))
+KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "keeper"))
+SITTING = tuple(f"js/{name}" for name in ("draft", "clock", "review", "finish", "hand", "sharing", "test"))
 SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/look.js": ("js/bar", "js/find"),
     "assets/practice.js": ("js/practice",),
     "assets/room.js": ("js/room",),
-    "assets/test.js": ("js/code", "js/sheet", "js/keep", *ASKED, "js/test"),
+    "assets/test.js": ("js/given", "js/code", *KEEPING, *ASKED, *SITTING),
 }
 
 

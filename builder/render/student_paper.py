@@ -5,23 +5,21 @@ from __future__ import annotations
 import json
 
 from builder.doors.page import markup
-from builder.model.code import ALPHABET, LENGTH, VERSIONS
+from builder.model.code import ALIKE, ALPHABET, BETWEEN, LENGTH, VERSIONS
 from builder.model.paper import Paper, PublishedTest
 from builder.model.site import SitePage
 from builder.render.address import of_test, of_version, way
 from builder.render.maker import Maker, all_reviewed
 
-SAID = (
-    "code_wrong",
-    "code_missing",
-    "code_shown",
-    "kept",
-    "not_kept",
-    "unanswered",
-    "left_open",
-    "all_answered",
-    "copied",
-)
+CODES = ("code_wrong", "code_missing", "code_shown", "code_elsewhere", "code_not_kept")
+KEEPING = ("kept", "kept_quick", "not_kept", "other_windows")
+DRAFTS = ("draft_saved", "draft_damaged", "draft_other", "draft_taken")
+REVIEW = ("unanswered", "unfinished", "left_open", "all_answered")
+SHEET = ("sheet_ready", "copied", "copy_by_hand", "sheet_copy_lede", "sheet_else_lede")
+POSTING = ("sending", "sending_why", "waiting", "waiting_why", "refused", "received", "received_as")
+SHARING = ("pass_first", "pass_saved", "pass_received")
+TIME = ("time_left", "time_soon", "time_out", "time_over", "time_none")
+SAID = (*CODES, *KEEPING, *DRAFTS, *REVIEW, *SHEET, *POSTING, *SHARING, *TIME)
 
 
 def paper_pages(made: Maker, test: PublishedTest) -> list[SitePage]:
@@ -43,6 +41,7 @@ def _entry(made: Maker, test: PublishedTest) -> SitePage:
         versions=[
             {"address": of_version(test.test, one.version), "letter": one.version} for one in test.papers
         ],
+        minutes=_minutes(made, test),
         data=_inline({"entry": True, **_known(made, test, at)}),
     )
 
@@ -55,6 +54,8 @@ def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
         "version": paper.version,
         "class": "",
         "questions": asked,
+        "minutes": _minutes(made, test),
+        "back": way(at, of_test(test.test)),
         **_known(made, test, at),
     }
     return made.page(
@@ -67,6 +68,7 @@ def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
         reviewed=all_reviewed(made.course),
         test=test,
         paper=paper,
+        minutes=_minutes(made, test),
         data=_inline(data),
     )
 
@@ -77,12 +79,19 @@ def _known(made: Maker, test: PublishedTest, at: str) -> dict[str, object]:
         "edition": test.edition,
         "test": test.test,
         "alphabet": ALPHABET,
+        "between": BETWEEN,
+        "alike": ALIKE,
         "length": LENGTH,
         "letters": VERSIONS,
         "versions": len(test.papers),
         "pages": {one.version: way(at, of_version(test.test, one.version)) for one in test.papers},
         "say": {key: made.say(key) for key in SAID},
     }
+
+
+def _minutes(made: Maker, test: PublishedTest) -> int | None:
+    """The time limit of a test, where the course has set one."""
+    return next((one.time_limit for one in made.course.file.tests if one.id == test.test), None)
 
 
 def _inline(data: dict[str, object]) -> str:

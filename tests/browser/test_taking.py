@@ -15,7 +15,10 @@ from tests.browser.visitor import Visitor
 pytestmark = pytest.mark.browser
 CODE = code_for("A")
 PAPER = f"tests/final-a.html#code={CODE}&class=spring"
-BLOCKED = "Storage.prototype.setItem = function () { throw new Error('blocked'); };"
+BLOCKED = """
+Storage.prototype.setItem = function () { throw new Error('blocked'); };
+IDBFactory.prototype.open = function () { throw new Error('blocked'); };
+"""
 
 
 def option(page: Page, question: int, number: int) -> None:

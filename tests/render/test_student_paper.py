@@ -39,7 +39,7 @@ def test_the_script_knows_questions_and_no_more() -> None:
     ]
     assert set(data) == {
         *("entry", "version", "class", "questions", "edition", "test", "alphabet", "length", "letters"),
-        *("versions", "pages", "say"),
+        *("versions", "pages", "say", "between", "alike", "minutes", "back"),
     }
 
 

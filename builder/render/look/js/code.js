@@ -6,7 +6,9 @@
   loom.data = kept ? JSON.parse(kept.textContent) : {};
 
   loom.tidy = function (typed) {
-    return typed.toUpperCase().replace(/[ \-\u2010\u2011\u2013\t]/g, "");
+    return Array.from(typed.normalize("NFKC").toUpperCase()).filter(function (letter) {
+      return loom.data.between.indexOf(letter) < 0;
+    }).map(function (letter) { return loom.data.alike[letter] || letter; }).join("");
   };
   loom.checkCharacter = function (body) {
     var alphabet = loom.data.alphabet, total = 0;
@@ -23,33 +25,33 @@
     var last = loom.data.alphabet.indexOf(loom.tidy(code)[loom.data.length - 1]);
     return loom.data.letters[last % loom.data.versions];
   };
-  loom.given = function () {
-    return new URLSearchParams(location.hash.slice(1));
-  };
-  /* The address of the version a code belongs to; a class named in the address goes along. */
-  loom.wayTo = function (code) {
-    var carried = new URLSearchParams({ code: loom.tidy(code) });
-    var taught = loom.given().get("class");
-    if (taught) carried.set("class", taught);
-    return loom.data.pages[loom.versionOf(code)] + "#" + carried;
-  };
+  function wrong(typed) {
+    var say = loom.data.say;
+    if (!typed.trim()) return say.code_missing;
+    if (!loom.isCode(typed)) return say.code_wrong;
+    return loom.data.pages[loom.versionOf(typed)] ? "" : say.code_elsewhere.replace("{letter}", loom.versionOf(typed));
+  }
   loom.askForCode = function () {
     var form = document.querySelector(".code-form");
     var field = document.getElementById("code"), problem = document.getElementById("code-problem");
     form.hidden = false;
     form.addEventListener("submit", function (event) {
       event.preventDefault();
-      if (loom.isCode(field.value)) {
+      var fault = wrong(field.value);
+      problem.textContent = fault;
+      if (!fault) {
         location.href = loom.wayTo(field.value);
         return;
       }
-      problem.textContent = field.value.trim() ? loom.data.say.code_wrong : loom.data.say.code_missing;
       field.setAttribute("aria-invalid", "true");
       field.focus();
     });
   };
-  if (loom.data.entry) {
-    document.querySelector(".plain-versions").hidden = true;
-    loom.askForCode();
-  }
+  if (!loom.data.entry) return;
+  var shared = document.getElementById("shared");
+  document.querySelector(".plain-versions").hidden = true;
+  loom.askForCode();
+  shared.closest(".sharing").hidden = false;
+  shared.checked = loom.isShared();
+  shared.addEventListener("change", function () { loom.setShared(shared.checked); });
 })();

@@ -33,20 +33,34 @@
       return ("0" + byte.toString(16)).slice(-2);
     }).join("");
   };
-  loom.sheet = function (state, code, taught) {
-    var made = {
-      format: "caseloom/answers/1", sheet: state.sheet, rev: state.rev,
+  function answer(state, one, draft) {
+    var cell = state.answers[one.q] || { value: null }, given = { q: one.q, kind: one.kind, value: cell.value };
+    if (cell.value !== null && cell.typed !== undefined) given.typed = cell.typed;
+    if (draft && cell.tick) given.tick = cell.tick;
+    return given;
+  }
+  /* What the clock says, where there is a limit: what was agreed, when it began, what came after it. */
+  function timeOf(state) {
+    var time = state.marks.time, late = loom.data.questions.filter(function (one) { return (state.answers[one.q] || {}).late; });
+    return { limit: loom.data.minutes, more: time.more, began: time.began, late: late.map(function (one) { return one.q; }) };
+  }
+  function made(state, code, draft) {
+    var end = state.marks.end, sheet = {
+      format: "caseloom/answers/1", sheet: state.sheet, rev: draft || !end ? state.rev : end.rev,
       edition: loom.data.edition, test: loom.data.test, version: loom.data.version,
-      "class": taught, code: code, started: state.started, finished: state.finished,
+      "class": state["class"], code: code, started: state.started, finished: draft || !end ? null : end.at,
       zone: Intl.DateTimeFormat().resolvedOptions().timeZone || "UTC",
-      answers: loom.data.questions.map(function (one) {
-        var value = state.answers[one.q], typed = (state.typed || {})[one.q];
-        var given = { q: one.q, kind: one.kind, value: value === undefined ? null : value };
-        if (given.value !== null && typed !== undefined) given.typed = typed;
-        return given;
-      })
+      answers: loom.data.questions.map(function (one) { return answer(state, one, draft); })
     };
-    made.crc32 = loom.crc32(loom.flat(made));
-    return JSON.stringify(made);
+    if (loom.data.minutes && state.marks.time) sheet.time = timeOf(state);
+    sheet.crc32 = loom.crc32(loom.flat(sheet));
+    return sheet;
+  }
+  /* The sheet as it is handed in; a draft is a sheet that is not finished and knows when each answer was given. */
+  loom.sheet = function (state, code, draft) {
+    return JSON.stringify(made(state, code, draft));
+  };
+  loom.checksum = function (state, code) {
+    return made(state, code, false).crc32;
   };
 })();

@@ -1,12 +1,13 @@
-/* One version of a test: answers, review, answer sheet. Knows nothing of what is right. */
+/* One version of a test: who sits here, what they answered, and the parts of the page that follow from it.
+
+   Knows nothing of what is right. `sitting` is what the parts share: the state, and how to change it. */
 (function () {
   "use strict";
   var loom = window.caseloom, data = loom.data, say = data.say || {};
   var paper = document.getElementById("paper");
   if (!paper) return;
-  var byId = document.getElementById.bind(document);
-  var code = loom.tidy(loom.given().get("code") || "");
-  var state, keeper, fileAddress, unkept = false;
+  var byId = document.getElementById.bind(document), line = document.querySelector(".keeping");
+  var code = loom.codeGiven(), early = {}, kept = "", keeper, parts;
 
   function fieldset(one) {
     return paper.querySelector('fieldset[data-question="' + one.q + '"]');
@@ -14,107 +15,132 @@
   function kind(one) {
     return loom.kinds[one.kind];
   }
-  function take(one) {
-    var box = fieldset(one);
-    state.answers[one.q] = kind(one).read(box);
-    if (kind(one).typed) (state.typed = state.typed || {})[one.q] = kind(one).typed(box);
+  function put(one) {
+    var cell = sitting.state.answers[one.q];
+    kind(one).put(fieldset(one), cell ? cell.value : null);
+  }
+  var sitting = {
+    state: null,
+    code: code,
+    name: function () { return [data.test, data.version, code].join("-"); },
+    isOpen: function (one) { return !kind(one).whole(fieldset(one)); },
+    answered: function () { return data.questions.filter(function (one) { return !sitting.isOpen(one); }).length; },
+    said: function (one) { return kind(one).said(fieldset(one)); },
+    /* Finished, and the answers are still those. */
+    isFinished: function () {
+      var end = sitting.state.marks.end;
+      return Boolean(end) && end.crc32 === loom.checksum(sitting.state, code);
+    },
+    mark: function (name, cell) {
+      loom.set(sitting.state, "marks", name, cell);
+      keep();
+    },
+    /* The next revision, counted on from whatever another window may have made. */
+    revise: function () {
+      keeper.look();
+      sitting.state.rev += 1;
+    },
+    take: function (state) {
+      met(state);
+      keep();
+    },
+    open: function () {
+      paper.hidden = false;
+      byId("drafts").hidden = false;
+    },
+    goTo: function (heading) {
+      heading.focus({ preventScroll: true });
+      heading.scrollIntoView({ block: "start" });
+    },
+    forget: function () { return keeper.forget(); }
+  };
+
+  function refresh() {
+    byId("handing").hidden = !sitting.isFinished();
+    parts.forEach(function (part) { if (part.refresh) part.refresh(); });
   }
   function keep() {
-    var kept = keeper.write(state), line = document.querySelector(".keeping");
-    unkept = !kept;
-    line.classList.toggle("clay-text", !kept);
-    var text = kept ? say.kept : say.not_kept;
-    if (line.textContent !== text) line.textContent = text;
+    keeper.write(sitting.state);
+    refresh();
   }
-  function changed() {
-    data.questions.forEach(take);
-    byId("handing").hidden = true;
+  /* What was given before the safe store was heard stays the newest. */
+  function met(other) {
+    var before = JSON.stringify(sitting.state.answers);
+    sitting.state = loom.merge(sitting.state, other);
+    Object.keys(early || {}).forEach(function (name) {
+      if (sitting.state.answers[name].tick > early[name].tick) loom.set(sitting.state, "answers", name, early[name]);
+    });
+    if (JSON.stringify(sitting.state.answers) !== before) data.questions.forEach(put);
+    clock.found();
+    refresh();
+    return sitting.state;
+  }
+
+  function changed(event) {
+    var box = event.target.closest("fieldset[data-question]");
+    var one = box && data.questions.find(function (asked) { return asked.q === box.dataset.question; });
+    if (!one) return;
+    var cell = { value: kind(one).read(box) }, old = sitting.state.answers[one.q] || { value: null };
+    if (kind(one).typed) cell.typed = kind(one).typed(box);
+    if (JSON.stringify([cell.value, cell.typed]) === JSON.stringify([old.value, old.typed])) return;
+    if (clock.late()) cell.late = true;
+    loom.set(sitting.state, "answers", one.q, cell);
+    if (early) early[one.q] = sitting.state.answers[one.q];
     keep();
-    if (!byId("review").hidden) list();
   }
-  function open() {
-    return data.questions.filter(function (one) { return !kind(one).whole(fieldset(one)); });
+  function isSafe() {
+    var marks = sitting.state.marks, ticks = Object.values(sitting.state.answers).map(function (cell) { return cell.tick; });
+    var last = Math.max.apply(null, [0].concat(ticks));
+    return [marks.drafted, marks.saved, marks.handed].some(function (mark) { return mark && mark.tick > last; }) || !last;
   }
-  function row(one, index) {
-    var li = document.createElement("li"), link = document.createElement("a");
-    var number = document.createElement("b"), text = kind(one).said(fieldset(one));
-    number.textContent = index + 1 + ". ";
-    link.href = "#" + one.q;
-    link.addEventListener("click", function (event) { event.preventDefault(); goTo(byId(one.q + "-n")); });
-    li.className = text ? "" : "open";
-    link.append(number, text || say.unanswered);
-    li.appendChild(link);
-    return li;
-  }
-  function list() {
-    var left = open(), numbers = left.map(function (one) { return data.questions.indexOf(one) + 1; });
-    document.querySelector(".answered").replaceChildren.apply(document.querySelector(".answered"), data.questions.map(row));
-    byId("review-state").textContent = left.length
-      ? say.left_open.replace("{numbers}", numbers.join(", ")) : say.all_answered;
-  }
-  function goTo(heading) {
-    heading.focus({ preventScroll: true });
-    heading.scrollIntoView({ block: "start" });
-  }
-  function review(event) {
-    event.preventDefault();
-    byId("review").hidden = false;
-    list();
-    goTo(byId("review-title"));
-  }
-  function finish() {
-    state.rev += 1;
-    state.finished = loom.stamp(new Date());
-    keep();
-    var text = loom.sheet(state, code, loom.given().get("class") || data["class"]);
-    byId("sheet-text").value = text;
-    if (fileAddress) URL.revokeObjectURL(fileAddress);
-    fileAddress = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-    byId("sheet-file").href = fileAddress;
-    byId("sheet-file").download = [data.test, data.version, code].join("-") + ".json";
-    byId("handing").hidden = false;
-    byId("sheet-said").textContent = "";
-    goTo(byId("handing-title"));
-  }
-  function copy() {
-    var field = byId("sheet-text");
-    field.closest("details").open = true;
-    field.focus();
-    field.select();
-    var done = function () { byId("sheet-said").textContent = say.copied; };
-    if (navigator.clipboard) navigator.clipboard.writeText(field.value).then(done, function () {});
-    else if (document.execCommand("copy")) done();
-  }
+  var told = {
+    kept: function (how) {
+      early = null;
+      kept = how;
+      var text = { sure: say.kept, quick: say.kept_quick, no: say.not_kept }[how], where = document.querySelector(".where");
+      if (line.textContent !== text) line.textContent = text;
+      line.classList.toggle("clay-text", how === "no");
+      where.classList.toggle("clay-text", how === "no");
+      where.textContent = (how === "no" ? say.code_not_kept : say.code_shown).replace("{code}", code);
+      if (how === "no") byId("drafts").open = true;
+    },
+    met: met,
+    others: function (count) { byId("others").textContent = count ? say.other_windows : ""; },
+    forgotten: function () { share.leave(); }
+  };
   function begin() {
-    keeper = loom.keeper(code);
-    state = keeper.read() || { sheet: loom.fresh(), rev: 0, started: loom.stamp(new Date()), finished: null, answers: {} };
+    var taught = loom.given().get("class");
+    sitting.state = loom.blank(taught || data["class"]);
+    keeper = loom.keeper(code, told);
+    sitting.state = keeper.read() || sitting.state;
+    if (taught) sitting.state["class"] = taught;
     data.questions.forEach(function (one) {
       kind(one).ready(fieldset(one));
-      kind(one).put(fieldset(one), state.answers[one.q]);
-      take(one);
+      put(one);
     });
-    keep();
-    paper.hidden = false;
+    document.querySelector(".where").classList.remove("title");
+    document.querySelector(".where").textContent = say.code_shown.replace("{code}", code);
     byId("to-review").hidden = false;
     paper.addEventListener("change", changed);
     paper.addEventListener("input", changed);
-    paper.addEventListener("submit", review);
-    byId("finish").addEventListener("click", finish);
-    byId("sheet-copy").addEventListener("click", copy);
-    document.querySelector(".where").classList.remove("title");
-    document.querySelector(".where").textContent = say.code_shown.replace("{code}", code);
+    clock.start();
+    keep();
+    window.addEventListener("load", post.send);
   }
   window.addEventListener("hashchange", function () {
     if (loom.given().get("code")) location.reload();
   });
   window.addEventListener("beforeunload", function (event) {
-    if (unkept && byId("handing").hidden && open().length < data.questions.length) event.preventDefault();
+    if (kept === "no" && !isSafe()) event.preventDefault();
   });
-  if (loom.isCode(code) && loom.versionOf(code) === data.version) {
-    begin();
-  } else {
+  if (!loom.isCode(code) || loom.versionOf(code) !== data.version) {
     paper.hidden = true;
     loom.askForCode();
-    if (loom.isCode(code)) location.replace(loom.wayTo(code));
+    if (loom.isCode(code) && data.pages[loom.versionOf(code)]) location.replace(loom.wayTo(code));
+    return;
   }
+  var clock = loom.clock(sitting), post = loom.posting(sitting), share = loom.sharing(sitting);
+  loom.draft(sitting);
+  parts = [loom.review(sitting), loom.finish(sitting, post), post, share];
+  begin();
 })();
