@@ -18,6 +18,7 @@ COMMANDS = {
     "schema": "Write what an editor needs to complete and check the files of a course.",
     "build": "Build the student site and the instructor site.",
     "preview": "Show the course beside the editor, and follow every save.",
+    "host": "Serve a class in the hall, and take its answer sheets.",
     "collect": "Take the answer sheets of a class into the record.",
     "grade": "Decide about every participant of a class.",
     "certify": "Write the certificate list of a class, and the refusals.",

@@ -10,15 +10,16 @@ from collections.abc import Callable
 import uvicorn
 from starlette.concurrency import run_in_threadpool
 from starlette.requests import ClientDisconnect, Request
-from starlette.responses import FileResponse, Response
 from starlette.types import Receive, Scope, Send
 
 from builder.doors.serve.answer import Answer, Asked
 from builder.doors.serve.manners import Manners, Pace
 from builder.doors.serve.patience import Patient
+from builder.doors.serve.respond import respond
 
 SLOWEST = 30.0  # seconds in which the whole of a body must come
 MOST_OPEN = 900
+HEARD_OUT = 3
 JSON = "application/json"
 TEXT = "text/plain; charset=utf-8"
 GIVEN_UP = 408
@@ -64,14 +65,10 @@ class Listener:
         """One request, from its head to the answer."""
         request = Request(scope, receive)
         answer = self._turned_away(request) or await self._heard(request)
-        headers = {**self._manners.headers, **answer.headers}
+        headers = dict(self._manners.headers)
         if answer.status in (GIVEN_UP, TOO_LARGE):
             headers["Connection"] = "close"
-        if answer.file is None:
-            response = Response(answer.body, answer.status, headers, answer.kind)
-        else:
-            response = FileResponse(answer.file, answer.status, headers, answer.kind)
-        await response(scope, receive, send)
+        await respond(answer, headers)(scope, receive, send)
 
     def _turned_away(self, request: Request) -> Answer | None:
         host = request.headers.get("host", "")
@@ -107,17 +104,22 @@ class Listener:
             return _line("Something went wrong here. Try again.", 500)
 
     async def _body(self, request: Request) -> bytes | None:
-        """The whole body, or None where it is too large; no more is held than may be taken."""
+        """The whole body, or None where it is too large; no more is held than may be taken.
+
+        A little more is heard out, since who still speaks does not hear the answer.
+        """
         most = self._manners.largest
         length = request.headers.get("content-length", "0")
-        if not length.isdecimal() or int(length[:12]) > most:
+        if not length.isdecimal() or int(length[:12]) > HEARD_OUT * most:
             return None
-        body = bytearray()
+        body, heard = bytearray(), 0
         async for piece in request.stream():
-            body += piece
-            if len(body) > most:
+            heard += len(piece)
+            if heard > HEARD_OUT * most:
                 return None
-        return bytes(body)
+            if heard <= most:
+                body += piece
+        return bytes(body) if heard <= most else None
 
 
 def _peer(request: Request) -> str:

@@ -16,7 +16,9 @@
       method: "POST", headers: { "Content-Type": "application/json" }, body: text, credentials: "omit",
       cache: "no-store", redirect: "error", signal: end.signal
     }).then(function (answer) {
-      return answer.json().then(function (told) { return { status: answer.status, told: told }; });
+      return answer.json().catch(function () { return {}; }).then(function (told) {
+        return { status: answer.status, told: told };
+      });
     }).finally(function () { clearTimeout(timer); });
   }
   /* Waits, but not when the network or the person comes back sooner. */
@@ -34,8 +36,8 @@
 
   function settled(got) {
     if (got.status === 200 && got.told.received) return got.told;
-    if (got.status === 422) {
-      var refused = new Error(got.told.line);
+    if (got.status === 422 || got.status === 413) {
+      var refused = new Error(got.told.line || known.refused);
       refused.refused = true;
       throw refused;
     }

@@ -28,11 +28,12 @@ class Place:
 
     port: int
     troubles: list[Exception]
+    address: str = LOOPBACK
 
     @property
     def host(self) -> str:
         """Its one name."""
-        return f"{LOOPBACK}:{self.port}"
+        return f"{self.address}:{self.port}"
 
     def get(self, path: str, method: str = "GET", **headers: str) -> Got:
         """Look at a path."""
@@ -45,7 +46,7 @@ class Place:
 
     def ask(self, method: str, path: str, body: bytes, headers: dict[str, str]) -> Got:
         """One request with exactly these headers; the path goes out as it is written."""
-        connection = HTTPConnection(LOOPBACK, self.port, timeout=20)
+        connection = HTTPConnection(self.address, self.port, timeout=20)
         named = {name.replace("_", "-"): value for name, value in headers.items()}
         try:
             connection.request(method, path, body=body or None, headers=named)
@@ -56,7 +57,7 @@ class Place:
 
     def raw(self, data: bytes, wait: float = 20) -> bytes:
         """Whatever comes back to bytes of any kind, until the other side ends it."""
-        with socket.create_connection((LOOPBACK, self.port), timeout=wait) as line:
+        with socket.create_connection((self.address, self.port), timeout=wait) as line:
             line.sendall(data)
             found = b""
             while piece := line.recv(65536):

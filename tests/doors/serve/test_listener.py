@@ -65,6 +65,7 @@ def test_no_more_is_taken_than_may_be() -> None:
     with listening(echo, largest=100) as place:
         assert place.post("/in", b"x" * 100).status == 200
         assert place.post("/in", b"x" * 101).status == 413
+        assert place.post("/in", b"x" * 300).status == 413
         head = f"POST /in HTTP/1.1\r\nHost: {place.host}\r\nOrigin: http://{place.host}\r\n"
         head += "Content-Type: application/json\r\n"
         lied = f"{head}Content-Length: {10**15}\r\n\r\n".encode()

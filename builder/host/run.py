@@ -1,0 +1,95 @@
+"""Runs the host of one class until it is ended, and says what came in."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+from threading import Event, Thread
+
+from builder.doors.serve import LOOPBACK, Listener, Manners, reserve
+from builder.flow.hall import OpenClass
+from builder.host.board import Board
+from builder.host.desk import Desk
+from builder.host.entrance import Entrance
+from builder.host.hall import Hall
+from builder.host.notices import Notices
+
+LOOK_AGAIN = 2.0
+ASLEEP = 20.0  # seconds that the clock went on without us: nothing but sleep takes so long
+Say = Callable[[dict[str, object]], None]
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What the instructor asked for: ports (0 takes any), and the hall's address, if it is named already."""
+
+    port: int
+    hall_port: int
+    hall: str = ""
+
+
+def host(desk: OpenClass, asked: Asked, tell: Say) -> None:
+    """Serve until Ctrl-C; a port in use, or an address not ours, is a Fault before anything is served."""
+    taken = reserve(asked.port)
+    port: int = taken.getsockname()[1]
+    board, notices = Board(), Notices(desk.say, lambda line: tell({"event": "notice", "line": line}))
+    board.filled(desk.standing(), desk.taught.owners)
+    hall = Hall(desk, board, notices)
+    entrance = Entrance(hall.answer, asked.hall_port, notices)
+    if asked.hall:
+        entrance.open(asked.hall)
+    own = Desk(desk, board, notices, entrance, hall)
+    tell(_opened(desk, entrance, f"http://{LOOPBACK}:{port}/?key={own.key}"))
+    stop = Event()
+    watcher = Thread(target=watch, args=(entrance, notices, desk.zone, stop), daemon=True)
+    watcher.start()
+    names = frozenset(f"{name}:{port}" for name in (LOOPBACK, "localhost"))
+    listener = Listener(own.answer, Manners(names), entrance.trouble)
+    try:
+        listener.run(taken)
+    finally:
+        stop.set()
+        watcher.join()
+        entrance.shut()
+    tell(_ended(desk))
+
+
+def watch(
+    entrance: Entrance, notices: Notices, zone: tzinfo, stop: Event, clock: Callable[[], float] = time.time
+) -> None:
+    """Look after the address of the hall, and notice that this machine was asleep."""
+    last = clock()
+    while not stop.wait(LOOK_AGAIN):
+        now = clock()
+        if now - last > LOOK_AGAIN + ASLEEP:
+            start, end = (f"{datetime.fromtimestamp(one, zone):%H:%M}" for one in (last, now))
+            notices.add("asleep", "host_asleep", start=start, end=end)
+        last = now
+        entrance.look()
+
+
+def _opened(desk: OpenClass, entrance: Entrance, own: str) -> dict[str, object]:
+    return {
+        "event": "opened",
+        "class": desk.taught.taught.id,
+        "title": desk.taught.taught.title,
+        "people": len(desk.taught.participants),
+        "instructor": own,
+        "hall": entrance.way,
+        "addresses": [one.address for one in entrance.addresses()],
+    }
+
+
+def _ended(desk: OpenClass) -> dict[str, object]:
+    owners = desk.taught.owners
+    sheets = list(desk.standing())
+    return {
+        "event": "ended",
+        "class": desk.taught.taught.id,
+        "sheets": len(sheets),
+        "people": len({owners[one.code] for one in sheets if one.code in owners}),
+        "of": len(desk.taught.participants),
+        "set_aside": len(desk.aside()),
+    }
