@@ -57,7 +57,7 @@ class Search:
         yield from self._names(file)
         yield from self._texts(file, self.never)
         for edition in self.key_editions:
-            if re.search(rf"(?<!\w){edition}(?!\w)", file.text):
+            if edition in file.text and re.search(rf"(?<!\w){edition}(?!\w)", file.text):
                 yield _leak(file, "The key edition stands here.", OURS, edition)
         if searching or not asked:
             yield from self._texts(file, self.elsewhere)

@@ -28,7 +28,7 @@ class Bearing:
 
     rule: Rule
     effect: OptionEffect
-    cards: tuple[str, ...]
+    cards: frozenset[str]
     when: Test
     needs: Limits
     sites: frozenset[Site]
@@ -64,7 +64,7 @@ def _bearings(rule: Rule, cards: Mapping[str, Card], space: Space) -> Iterator[B
         yield Bearing(
             rule,
             effect,
-            tuple(name for name, card in cards.items() if effect.addresses(card)),
+            frozenset(name for name, card in cards.items() if effect.addresses(card)),
             when,
             _compiled_limits(effect.needs, space),
             frozenset(effect.sites or SITES),

@@ -43,15 +43,20 @@ class Search:
 
     def flips(self, names: Names) -> Iterator[Flip]:
         """For each other answer that changing all of `names` can give, the nearest cells that give it."""
-        yield from self._below({}, names, set())
+        if not self.is_ruled_out(names):
+            yield from self._below({}, names, set())
 
     def _below(self, fixed: dict[str, Cell], left: Names, known: set[int]) -> Iterator[Flip]:
-        others = self.others(fixed, left) - known
-        if others and not left:
-            known |= others
-            yield from ((tuple(fixed.values()), answer) for answer in others)
-        for cell in self.room[left[0]] if others and left else ():
-            yield from self._below({**fixed, left[0]: cell}, left[1:], known)
+        """The flips with `fixed` and a change of `left`, which may give some."""
+        name, rest = left[0], left[1:]
+        for cell in self.room[name]:
+            changed = {**fixed, name: cell}
+            others = self.others(changed, rest) - known
+            if others and rest:
+                yield from self._below(changed, rest, known)
+            elif others:
+                known |= others
+                yield from ((tuple(changed.values()), answer) for answer in others)
 
     def is_ruled_out(self, names: Names) -> bool:
         """Whether no change of these gives another answer, as far as that is seen without trying them."""
@@ -90,7 +95,7 @@ def would_change(trial: Trial, judged: OptionJudgement) -> tuple[tuple[WouldChan
 def _told(search: Search, size: int) -> Iterator[WouldChange]:
     count = 0
     for names in combinations(search.room, size):
-        for cells, answer in () if search.is_ruled_out(names) else search.flips(names):
+        for cells, answer in search.flips(names):
             changed = dict(zip(names, cells, strict=True))
             values = {name: cell.value for name, cell in changed.items()}
             yield WouldChange(values, ANSWERS[answer], _words(search.trial, changed))

@@ -57,7 +57,7 @@ class Seen:
         frame, cards = self._frame(judge), judge.content.cards
         offered = (*self.visit.chosen, *self.visit.wrong)
         said = (judge.options.answers(frame, cards[one.card], one.site, one.written) for one in offered)
-        return (frame.session.answer, frame.session.urgency, *(worst for _, worst in said))
+        return (frame.answer, frame.urgency, *(worst for _, worst in said))
 
     def _frame(self, judge: Judge) -> Frame:
         values = values_of(self.case, self.visit, judge.content.screening)

@@ -2,23 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Any
 
 from builder.judge.space import Space
-from builder.model.card import Aim
+from builder.model.card import Aim, Phase
 from builder.model.judgement import Asked, PhaseJudgement, Reason, SessionJudgement, SeverityJudgement
+from builder.model.rule import Urgency
 
 
 @dataclass
 class Kept:
     """What one judge of options works out of a visit but once.
 
-    `live`: the effects that may fire on a card; `waits`: what a client is asked where something is open;
-    `asked`: the questions, by what waits for them.
+    `live`: the effects that may fire; `on_card`: those of them on a card; `waits`: what a client is asked
+    where something is open; `asked`: the questions, by what waits for them.
     """
 
-    live: dict[str, list[Any]]
+    live: list[Any]
+    on_card: dict[str, list[Any]] = field(default_factory=dict)
     waits: dict[str, tuple[str, ...]] = field(default_factory=dict)
     asked: dict[tuple[str, ...], tuple[Asked, ...]] = field(default_factory=dict)
 
@@ -27,21 +31,34 @@ class Kept:
 class Frame:
     """Everything of a visit that does not depend on an option.
 
-    `urgent`: of a frame left open, the urgencies from the least that some rule gives whatever is changed, as
-    a mask; 0 where there is no such rule. `kept`: by the judge of options it belongs to.
+    `answer`, `urgency`: of the session; `urgent`: of a frame left open, the urgencies from the least that
+    some rule gives whatever is changed, as a mask, 0 where there is no such rule; `kept`: by the judge of
+    options it belongs to; `dated`, `answered`: phase and session with their reasons, where they are wanted.
     """
 
     state: tuple[int, ...]
-    phase: PhaseJudgement
+    phases: tuple[Phase, ...]
     severity: SeverityJudgement
-    session: SessionJudgement
+    answer: str
+    urgency: Urgency | None
     aims: tuple[Aim, ...]
     urgent: int = 0
     kept: dict[Any, Kept] = field(default_factory=dict, compare=False, repr=False)
+    dated: Callable[[], PhaseJudgement] = field(kw_only=True, compare=False, repr=False)
+    answered: Callable[[], SessionJudgement] = field(kw_only=True, compare=False, repr=False)
 
-    def shown(self, space: Space) -> Frame:
-        """The frame with the phase as it is shown: none where the session ends all hands-on work."""
-        if self.session.answer == "refer" and self.session.urgency in ("emergency", "same_day"):
-            reason = Reason(space.say("refer_today"))
-            return replace(self, phase=PhaseJudgement(("none",), (reason,)))
-        return self
+    @cached_property
+    def session(self) -> SessionJudgement:
+        """The session with its rules and questions."""
+        return self.answered()
+
+    @cached_property
+    def phase(self) -> PhaseJudgement:
+        """The phase with its reasons."""
+        return self.dated()
+
+    def shown_phase(self, space: Space) -> PhaseJudgement:
+        """The phase as it is shown: none where the session ends all hands-on work."""
+        if self.answer == "refer" and self.urgency in ("emergency", "same_day"):
+            return PhaseJudgement(("none",), (Reason(space.say("refer_today")),))
+        return self.phase

@@ -22,7 +22,7 @@ from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
 from builder.model.condition import AnyOf
-from builder.model.judgement import DoseJudgement, OptionJudgement, SessionJudgement, VisitJudgement
+from builder.model.judgement import DoseJudgement, OptionJudgement, VisitJudgement
 from builder.model.library import Content
 from builder.model.tables import SEVERITIES, Severity
 
@@ -87,9 +87,9 @@ class Judge:
         values = values_of(case, visit, self.content.screening)
         frame = self.frame(values, visit.severity or case.severity, earlier)
         chosen, wrong = (tuple(self._options(frame, one)) for one in (visit.chosen, visit.wrong))
-        doses, shown = tuple(self._doses(frame, visit.chosen)), frame.shown(self.space)
+        doses, phase = tuple(self._doses(frame, visit.chosen)), frame.shown_phase(self.space)
         return VisitJudgement(
-            visit.id, shown.phase, shown.severity, shown.session, shown.aims, chosen, wrong, {}, doses
+            visit.id, phase, frame.severity, frame.session, frame.aims, chosen, wrong, {}, doses
         )
 
     def _probed(self, case: Case, number: int, answered: tuple[VisitJudgement, ...]) -> VisitJudgement:
@@ -107,7 +107,7 @@ class Judge:
             self.derived_from,
             frozenset(name for name, where in self.unasked if where(list(frame.state)) is Truth.FALSE),
         )
-        asks = frame.session.answer == "ask_first"
+        asks = frame.answer == "ask_first"
         every = (*judged.chosen, *judged.wrong, *self._cards(frame).values()) if asks else ()
         turns, doubts = probe.turns(judged.chosen), probe.doubts(judged.chosen, every)
         return replace(judged, turns=tuple(turns), doubts=tuple(doubts))
@@ -157,14 +157,25 @@ class Judge:
         severity = self.severities.judge(state, declared, earlier)
         graded = SEVERITIES if opened & self.severities.reads else severity.possible
         self._set(state, "severity", graded)
-        phase, behind = self.phases.judge(state, hours if isinstance(hours, Decimal) else None)
-        self._set(state, "phase", phase.possible)
+        before = list(state)
+        phases, behind = self.phases.possible(state)
+        self._set(state, "phase", phases)
         self._set(state, "signs_behind", [Decimal(one) for one in behind])
-        session, urgencies = self.sessions.judge(state)
+        dated = list(state)
+        answer, urgency, urgencies = self.sessions.outcome(state)
         self._set(state, "session_urgency", urgencies)
-        aims = self._aims(session, phase.possible)
-        urgent = self._urgent(state, opened) if opened else 0
-        return Frame(tuple(state), phase, severity, session, aims, urgent)
+        exact = hours if isinstance(hours, Decimal) else None
+        return Frame(
+            tuple(state),
+            phases,
+            severity,
+            answer,
+            urgency,
+            self._aims(answer, phases),
+            self._urgent(state, opened) if opened else 0,
+            dated=lambda: self.phases.judge(before, exact)[0],
+            answered=lambda: self.sessions.judge(dated)[0],
+        )
 
     def recorded(self, values: Mapping[str, Value]) -> list[int]:
         """The state of a visit before anything is worked out from it."""
@@ -198,10 +209,10 @@ class Judge:
         variable = self.space.variables[name]
         state[self.space.index[name]] = sum({variable.mask_of(one) for one in values})
 
-    def _aims(self, session: SessionJudgement, phases: tuple[str, ...]) -> tuple[Aim, ...]:
-        if session.answer == "refer":
+    def _aims(self, answer: str, phases: tuple[str, ...]) -> tuple[Aim, ...]:
+        if answer == "refer":
             return ("refer",)
-        if session.answer == "ask_first":
+        if answer == "ask_first":
             return ("ask",)
         aims = self.content.phases.aims
         return tuple(dict.fromkeys(aims[phase] for phase in phases))  # type: ignore[index]

@@ -11,14 +11,13 @@ from builder.judge.frame import Frame, Kept
 from builder.judge.said import Said, Tally
 from builder.judge.session import asked, fired_rule
 from builder.judge.space import Space, Spots, Value
-from builder.judge.truth import Truth, open_facts
+from builder.judge.truth import Test, Truth, open_facts
 from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, OptionJudgement
 from builder.model.rule import Rule
 
 Waits = Callable[[list[int]], list[str]]
-Live = list[tuple[Bearing, Truth | None]]
 
 
 class OptionJudge:
@@ -36,12 +35,14 @@ class OptionJudge:
         self.spots: dict[tuple[str, Value], Spots] = {}
         self.serves = {card.id: frozenset(card.serves) for card in cards.values()}
         self.effects = bearings(rules, cards, space)
+        self.alike = _alike(self.effects)
         self.names = {card.id: self._names(card) for card in cards.values()}
 
     def without(self, rule: str) -> OptionJudge:
         """The same without one rule."""
         other = copy(self)
         other.effects = {name: effects for name, effects in self.effects.items() if name != rule}
+        other.alike = _alike(other.effects)
         return other
 
     def judge(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> OptionJudgement:
@@ -49,7 +50,7 @@ class OptionJudge:
         kept = self._kept(frame)
         state = self.with_written(frame, site, written)
         tally = Tally()
-        self._baseline(tally, frame.phase.possible, card, site, state)
+        self._baseline(tally, frame.phases, card, site, state)
         self._rules(tally, self._live(kept, card, site, state), state)
         serves = self.serves[card.id].issuperset(frame.aims)
         return OptionJudgement(
@@ -82,7 +83,7 @@ class OptionJudge:
         """
         cells = [
             (cell.rank, cell.rank) if cell.rank else ranks_of(cell.limits, state, moving, certain=True)
-            for cell in self._cells(frame.phase.possible, card, site)
+            for cell in self._cells(frame.phases, card, site)
         ]
         sure, worst = min(one[0] for one in cells), max(one[1] for one in cells)
         for one, when in self._live(self._kept(frame), card, site, state):
@@ -117,25 +118,27 @@ class OptionJudge:
         return one.when(urgent) is Truth.TRUE
 
     def _kept(self, frame: Frame) -> Kept:
-        """What is worked out once of a visit; first of all each effect that may fire, by card.
+        """What is worked out once of a visit; first of all each effect that may fire.
 
         An effect comes with its truth, unless that is the option's to say.
         """
         kept = frame.kept.get(self)
         if kept is None:
-            state, live = list(frame.state), defaultdict[str, Live](list)
-            for effects in self.effects.values():
-                known = None if effects[0].by_option else effects[0].when(state)
-                for one in effects if known is not Truth.FALSE else ():
-                    for card in one.cards:
-                        live[card].append((one, known))
+            state, live = list(frame.state), []
+            for when, effects in self.alike:
+                known = when(state) if when else None
+                if known is not Truth.FALSE:
+                    live += [(one, known) for one in effects]
             kept = frame.kept[self] = Kept(live)
         return kept
 
     def _live(self, kept: Kept, card: Card, site: Site, state: list[int]) -> list[tuple[Bearing, Truth]]:
         """The effects that fire or may fire on an option, each with its truth."""
+        live = kept.on_card.get(card.id)
+        if live is None:
+            live = kept.on_card[card.id] = [item for item in kept.live if card.id in item[0].cards]
         found = []
-        for one, known in kept.live.get(card.id, ()):
+        for one, known in live:
             if site in one.sites:
                 when = one.when(state) if known is None else known
                 if when is not Truth.FALSE:
@@ -221,6 +224,11 @@ class OptionJudge:
         for one in (one for effects in self.effects.values() for one in effects if card.id in one.cards):
             nodes += [one.rule.when, *one.effect.needs.values()]
         return frozenset(atom.name for node in nodes for atom in atoms(node))
+
+
+def _alike(effects: Mapping[str, list[Bearing]]) -> list[tuple[Test | None, list[Bearing]]]:
+    """The effects of each rule with its condition, or with none where that is the option's to meet."""
+    return [(None if some[0].by_option else some[0].when, some) for some in effects.values()]
 
 
 def _baseline_of(card: Card) -> str:

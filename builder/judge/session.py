@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sized
 from copy import copy
 
 from builder.judge.space import Space
@@ -21,6 +22,7 @@ class SessionJudge:
         self.rules: list[tuple[Rule, Test]] = [
             (rule, compiled(rule.when, space)) for rule in rules if rule.session
         ]
+        self.names = {rule.id: frozenset(atom.name for atom in atoms(rule.when)) for rule, _ in self.rules}
 
     def without(self, rule: str) -> SessionJudge:
         """The same without one rule."""
@@ -35,17 +37,19 @@ class SessionJudge:
 
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""
-        live = [(rule, truth) for rule, test in self.rules if (truth := test(state)) is not Truth.FALSE]
-        sure = [rule for rule, truth in live if truth is Truth.TRUE]
-        maybe = [rule for rule, truth in live if truth is Truth.OPEN]
-        urgency = _highest(sure)
-        possible: set[str] = {urgency or "none"}
-        possible |= {_highest([*sure, rule]) or "none" for rule in maybe}
-        waiting = [rule for rule, test in self.consents if test(state) is Truth.OPEN]
-        ask = self._ask(state, [*waiting, *maybe])
+        live, sure, maybe = self._live(state)
+        urgency, possible = _urgencies(sure, maybe)
+        ask = self._ask(state, [*self._waiting(state), *maybe])
         fired = tuple(fired_rule(rule, truth) for rule, truth in live)
-        answer = "refer" if sure else "ask_first" if ask else "go_on"
+        answer = _answer(sure, ask)
         return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
+
+    def outcome(self, state: list[int]) -> tuple[str, Urgency | None, set[str]]:
+        """The same without the rules and questions behind it: the answer, how soon, how soon it may be."""
+        _, sure, maybe = self._live(state)
+        urgency, possible = _urgencies(sure, maybe)
+        rules = [] if sure else [*self._waiting(state), *maybe]
+        return _answer(sure, self._to_ask(state, rules)), urgency, possible
 
     def least_urgency(self, state: list[int], moving: frozenset[str]) -> Urgency | None:
         """The highest urgency that some rule gives for sure or at worst, whatever becomes of `moving`."""
@@ -54,7 +58,7 @@ class SessionJudge:
                 rule
                 for rule, test in self.rules
                 if (truth := test(state)) is Truth.TRUE
-                or (truth is Truth.OPEN and all(atom.name not in moving for atom in atoms(rule.when)))
+                or (truth is Truth.OPEN and self.names[rule.id].isdisjoint(moving))
             ]
         )
 
@@ -63,13 +67,29 @@ class SessionJudge:
         maybe = [rule for rule, test in self.rules if test(state) is Truth.OPEN]
         return [name for rule in maybe for name in open_facts(rule.when, self.space, state)]
 
+    def _live(self, state: list[int]) -> tuple[list[tuple[Rule, Truth]], list[Rule], list[Rule]]:
+        """The rules that fire or may, each with its truth; those that fire; and those that may."""
+        asked = [(rule, test(state)) for rule, test in self.rules]
+        live: list[tuple[Rule, Truth]] = [one for one in asked if one[1] is not Truth.FALSE]
+        sure = [rule for rule, truth in live if truth is Truth.TRUE]
+        return live, sure, [rule for rule, truth in live if truth is Truth.OPEN]
+
+    def _waiting(self, state: list[int]) -> list[Rule]:
+        """The rules that wait for a consent."""
+        return [rule for rule, test in self.consents if test(state) is Truth.OPEN]
+
     def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
+        waiting = self._to_ask(state, maybe)
+        return tuple(asked(self.space, name, rules) for name, rules in waiting.items())
+
+    def _to_ask(self, state: list[int], maybe: list[Rule]) -> dict[str, list[str]]:
+        """Every fact that is to be asked for, with the rules that wait for it."""
         waiting: dict[str, list[str]] = {}
         for rule in maybe:
             for name in open_facts(rule.when, self.space, state):
                 if self.space.variables[name].fact.screen:
                     waiting.setdefault(name, []).append(rule.id)
-        return tuple(asked(self.space, name, rules) for name, rules in waiting.items())
+        return waiting
 
 
 def asked(space: Space, name: str, rules: list[str]) -> Asked:
@@ -96,6 +116,18 @@ def fired_rule(rule: Rule, truth: Truth, effect: str = "", change: str | None = 
 
 def _is_consent(rule: Rule, space: Space) -> bool:
     return any(space.variables[atom.name].fact.group == "consent" for atom in atoms(rule.when))
+
+
+def _urgencies(sure: list[Rule], maybe: list[Rule]) -> tuple[Urgency | None, set[str]]:
+    """How soon it surely is, and every urgency it may have."""
+    urgency = _highest(sure)
+    least = URGENCIES.index(urgency) if urgency else -1
+    ranks = {URGENCIES.index(rule.session.urgency) for rule in maybe if rule.session}
+    return urgency, {urgency or "none", *(URGENCIES[rank] for rank in ranks if rank > least)}
+
+
+def _answer(sure: Sized, ask: Sized) -> str:
+    return "refer" if sure else "ask_first" if ask else "go_on"
 
 
 def _by_urgency(rules: list[Rule]) -> list[tuple[SessionEffect, Rule]]:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from builder.model.board import BoardRules
 from builder.model.card import Card
 from builder.model.case import Case
+from builder.model.condition import atoms
 from builder.model.course import CourseFile, SiteConfig
 from builder.model.fact import FactBook, ScreeningBook
 from builder.model.film import Film
@@ -34,6 +36,26 @@ class Content:
     words: dict[str, str]
     own_rules: frozenset[str] = frozenset()
     wording: WordingBook | None = None
+
+    @cached_property
+    def about(self) -> dict[str, tuple[Rule, ...]]:
+        """The rules about options that address each card, by its id."""
+        some = [rule for rule in self.rules.values() if rule.options]
+        return {
+            name: tuple(rule for rule in some if any(one.addresses(card) for one in rule.options))
+            for name, card in self.cards.items()
+        }
+
+    @cached_property
+    def of_session(self) -> tuple[Rule, ...]:
+        """The rules that may stop a session or make it ask: those that refer, and those of consent."""
+        facts = self.facts.facts
+        consents = {name for name, fact in facts.items() if fact.group == "consent"}
+        return tuple(
+            rule
+            for rule in self.rules.values()
+            if rule.session or any(atom.name in consents for atom in atoms(rule.when))
+        )
 
 
 @dataclass(frozen=True)

@@ -38,7 +38,7 @@ def session_reviewed(content: Content, judged: VisitJudgement) -> bool:
         decided = [one for one in session.rules if one.truth == "open"]
     names = {one.id for one in decided} | {name for one in session.ask for name in one.rules}
     if session.answer == "go_on":
-        names |= {name for name, rule in content.rules.items() if rule.session or _of_consent(content, rule)}
+        names |= {rule.id for rule in content.of_session}
     rules = [content.rules[name] for name in names if name in content.rules]
     signed = all(one.reviewed for one in decided) and all(rule.reviewed for rule in rules)
     return signed and _derived_reviewed(content, judged, _named(rules))
@@ -58,10 +58,11 @@ def option_reviewed(content: Content, judged: VisitJudgement, option: OptionJudg
             and from_session
             and _derived_reviewed(content, judged, names)
         )
-    against = [rule for rule in content.rules.values() if any(one.addresses(card) for one in rule.options)]
+    against = content.about[card.id]
+    if not card.reviewed or not all(rule.reviewed for rule in against):
+        return False
     names |= _named(against) | ({"phase"} if judged.session.answer == "go_on" else set())
-    signed = [*(rule.reviewed for rule in against), card.reviewed]
-    return all(signed) and session_reviewed(content, judged) and _derived_reviewed(content, judged, names)
+    return session_reviewed(content, judged) and _derived_reviewed(content, judged, names)
 
 
 def deciding(option: OptionJudgement) -> Sequence[Fired]:
@@ -80,11 +81,6 @@ def visit_reviewed(content: Content, judged: VisitJudgement) -> bool:
         and all(fired.reviewed for fired in judged.session.rules)
         and all(fired.reviewed for one in options for fired in one.rules)
     )
-
-
-def _of_consent(content: Content, rule: Rule) -> bool:
-    facts = content.facts.facts
-    return any(one in facts and facts[one].group == "consent" for one in _named([rule]))
 
 
 def _named(rules: Iterable[Rule]) -> set[str]:

@@ -60,7 +60,7 @@ class OptionEffect(Noun):
 
     def addresses(self, card: Card) -> bool:
         """Whether it is about this card."""
-        return card.id in self.cards or bool(groups_of(card) & set(self.groups))
+        return card.id in self.cards or not groups_of(card).isdisjoint(self.groups)
 
     @model_validator(mode="after")
     def _one_effect(self) -> Self:

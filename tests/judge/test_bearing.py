@@ -67,7 +67,7 @@ def test_every_effect_on_options_is_compiled_once() -> None:
     }
     (consent,) = made["no_consent"]
     assert consent.names == {"consent"}
-    assert consent.cards == tuple(one.id for one in SMALL.hands_on)
+    assert consent.cards == {one.id for one in SMALL.hands_on}
     assert consent.rank == 3
     assert not consent.by_option
     assert consent.when(SPACE.state({"consent": "no"})) is Truth.TRUE

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
@@ -17,12 +18,14 @@ from mkdocs.structure.pages import Page
 from mkdocs.structure.toc import TableOfContents
 
 from builder.disk import write_text
+from builder.doors.site.entries import entries
 from builder.fault import Fault
 from builder.model.site import SitePage, SitePlan
 from builder.model.words import marked, unmarked
 
 EXTENSIONS = ("abbr", "admonition", "attr_list", "def_list", "footnotes", "md_in_html", "tables", "toc")
 SEARCH = "material/search"
+FOR_SEARCH = re.compile(r"\s?data-search-\w+=\"[^\"]+\"")  # as Material takes them out
 
 
 @dataclass(frozen=True)
@@ -43,7 +46,7 @@ class Press:
             self._config = configured(plan, Path(self._scratch.name))
             self._config.plugins.on_startup(command="build", dirty=False)
             self._config = self._config.plugins.on_config(self._config)
-            self._env = self._config.theme.get_env()
+            self._main = self._config.theme.get_env().get_template("main.html")
             self.turn_to(plan)
         except BaseException:
             self._scratch.cleanup()
@@ -80,24 +83,19 @@ class Press:
         """One page, made new: the same bytes whichever pages were made before it."""
         file, planned = self._file(address), self._planned[address]
         page = self._filled(file, planned)
-        index = self._index()
-        before = len(index.entries) if index else 0
         page.active = True
         try:
             context = get_context(self._nav, self._pages, self._config, page)
-            context = self._config.plugins.on_page_context(
-                context, page=page, config=self._config, nav=self._nav
-            )
-            output = marked(self._env.get_template("main.html").render(context))
+            made = self._searched(page, planned)
+            output = marked(self._main.render(context))
         finally:
             page.active = False
-        made = [json.dumps(one, separators=(",", ":"), default=str) for one in self._taken(before)]
-        return Pressed(file.dest_uri, output.encode("utf-8", errors="xmlcharrefreplace"), tuple(made))
+        return Pressed(file.dest_uri, output.encode("utf-8", errors="xmlcharrefreplace"), made)
 
-    def index(self, entries: Iterable[str]) -> bytes:
+    def index(self, found: Iterable[str]) -> bytes:
         """The search index as a script, since a page opened from a folder can read nothing else."""
         empty = self._index().generate_search_index(None)
-        written = empty.removesuffix("]}") + ",".join(entries) + "]}"
+        written = empty.removesuffix("]}") + ",".join(found) + "]}"
         return f"var caseloomIndex = {written};\n".encode()
 
     def _file(self, address: str) -> File:
@@ -141,17 +139,25 @@ class Press:
         plugin: Any = self._config.plugins.get(SEARCH)
         return plugin.search_index if plugin else None
 
-    def _taken(self, before: int) -> list[dict[str, object]]:
-        """The entries of the page just made, taken out again."""
+    def _searched(self, page: Page, planned: SitePage) -> tuple[str, ...]:
+        """What search is to know of a page, whose content then loses the marks that are for search alone."""
         index = self._index()
         if index is None:
-            return []
-        new: list[dict[str, object]] = index.entries[before:]
-        del index.entries[before:]
-        return [
-            {key: unmarked(one) if isinstance(one, str) else one for key, one in entry.items()}
-            for entry in new
-        ]
+            return ()
+        if planned.markdown:
+            index.add_entry_from_context(page)
+            made = tuple(_dumped(one) for one in index.entries)
+            index.entries.clear()
+        else:
+            body, title = unmarked(planned.body), unmarked(planned.title)
+            made = entries(body, page.url, title) if planned.search else ()
+        page.content = FOR_SEARCH.sub("", page.content or "")
+        return made
+
+
+def _dumped(entry: dict[str, object]) -> str:
+    plain = {name: unmarked(said) if isinstance(said, str) else said for name, said in entry.items()}
+    return json.dumps(plain, separators=(",", ":"), default=str)
 
 
 def configured(plan: SitePlan, scratch: Path) -> MkDocsConfig:
