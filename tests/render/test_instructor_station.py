@@ -40,10 +40,11 @@ def test_a_station_proves_what_it_names() -> None:
 
 def test_the_rubric_has_a_sentence_for_every_level() -> None:
     """Each criterion with its weight, each level with its number and anchor."""
-    heads = [said(node) for node in PAGE.select(".rubric th[colspan]")]
+    heads = [said(node) for node in PAGE.select(".rubric h3")]
     assert heads == ["Agrees counts once", "Works counts 2 times"]
-    rows = [said(node) for node in PAGE.select(".rubric tr")]
-    assert rows[1:5] == ["0 Not at all.", "1 In part.", "2 Well.", "3 Well, and says why."]
+    rows = [said(node) for node in PAGE.select(".rubric ol")[0].select("li")]
+    assert rows == ["Not at all.", "In part.", "Well.", "Well, and says why."]
+    assert {node["start"] for node in PAGE.select(".rubric ol")} == {"0"}
     assert "7 of 9 points pass (75 %)." in said(PAGE)
 
 
