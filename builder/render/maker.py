@@ -12,6 +12,7 @@ from builder.model.reviewable import unsigned
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
 from builder.render.assets import LOOK, assets, frame
+from builder.render.board import absent, found
 from builder.render.draw.finding import drawing
 from builder.render.emphasis import emphasised
 from builder.render.told import changes_of, told_rows
@@ -56,7 +57,8 @@ def maker(course: Course) -> Maker:
         return markup(drawing(cell, facts.get(cell.fact)))
 
     known = {"say": say, "drawing": drawn, "told_rows": told_rows, "changes_of": changes_of}
-    return Maker(course, say, filler(LOOK, {**known, "emphasised": emphasised}))
+    board = {"found": found(facts), "absent": absent(facts)}
+    return Maker(course, say, filler(LOOK, {**known, **board, "emphasised": emphasised}))
 
 
 def all_reviewed(course: Course) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from builder.doors.page import markup
-from builder.model.practice import PracticeCase, PracticeVisit
+from builder.model.practice import PracticeCase, PracticeQuestion, PracticeVisit
 from builder.model.site import SitePage
 from builder.render.address import of_case
 from builder.render.draw.timeline import timelines
@@ -23,6 +23,8 @@ def case_page(made: Maker, case: PracticeCase) -> SitePage:
         scripts=("assets/practice.js",),
         reviewed=all(visit.reviewed for visit in case.visits),
         case=case,
+        kept=f"caseloom/practice/{made.course.file.id}/{case.id}",
+        held={asked.question.id: held(asked) for visit in case.visits for asked in visit.questions},
         timed={visit.id: timed(visit) for visit in case.visits},
         when={visit.id: _when(case, visit) for visit in case.visits},
         timeline=timeline_of(made),
@@ -36,6 +38,13 @@ def timeline_of(made: Maker) -> Callable[[PracticeVisit], str]:
         return markup(timelines(visit.timeline, f"line-{visit.id}", made.say)) if visit.timeline else ""
 
     return drawn
+
+
+def held(asked: PracticeQuestion) -> str:
+    """What is right of a question, in one line: steps one after another, else whatever may be chosen."""
+    titles = {option.id: option.title for option in asked.question.options}
+    between = " → " if asked.question.kind == "order" else "; "
+    return between.join(titles[one] for one in asked.right)
 
 
 def _when(case: PracticeCase, visit: PracticeVisit) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from builder.model.paper import PaperOption
 from builder.model.practice import Feedback, Mark, PracticeQuestion
@@ -10,7 +10,10 @@ from builder.model.practice import Feedback, Mark, PracticeQuestion
 
 @dataclass(frozen=True)
 class ToldRow:
-    """One answer with its reason, and the options it is said of."""
+    """One answer with its reason, and the options it is said of.
+
+    `key`: they are what is right; `right`: and the word does not say so yet.
+    """
 
     mark: Mark
     word: str
@@ -18,6 +21,7 @@ class ToldRow:
     rests_on: str
     contested: str
     right: bool
+    key: bool
     options: tuple[PaperOption, ...]
 
 
@@ -46,6 +50,7 @@ def _row(some: list[Feedback], shown: dict[str, PaperOption], *, right: bool) ->
         rests_on=first.rests_on,
         contested=first.contested,
         right=right and first.mark not in ("right", "refer"),
+        key=right,
         options=tuple(shown[one.option] for one in some),
     )
 
@@ -53,4 +58,4 @@ def _row(some: list[Feedback], shown: dict[str, PaperOption], *, right: bool) ->
 def _lighter(row: ToldRow, before: ToldRow | None) -> ToldRow:
     if before is None or (row.rests_on, row.contested) != (before.rests_on, before.contested):
         return row
-    return ToldRow(row.mark, row.word, row.reason, "", "", row.right, row.options)
+    return replace(row, rests_on="", contested="")

@@ -8,16 +8,14 @@ from builder.model.reviewable import reviewable
 from builder.model.site import SiteSection
 from builder.render.maker import all_reviewed, maker, site_plan
 from tests.model.signed import signed_but
-from tests.render.sample_cases import practice_case
 from tests.render.samples import course
 
 
 def test_a_page_says_that_nobody_reviewed_it() -> None:
     """The line stands until a clinician has looked."""
     made = maker(course())
-    asked = {"case": practice_case(), "timed": {"v1": "", "v2": ""}, "when": {"v1": "", "v2": ""}}
-    plain = made.page("cases/x.md", "X", "case", timeline=str, **asked)
-    looked = made.page("cases/x.md", "X", "case", reviewed=True, timeline=str, **asked)
+    plain = made.page("cards/x.md", "X", "cards", groups=())
+    looked = made.page("cards/x.md", "X", "cards", groups=(), reviewed=True)
     assert course().site.unreviewed in plain.body
     assert course().site.unreviewed not in looked.body
 

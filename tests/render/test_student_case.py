@@ -1,7 +1,7 @@
 """A practice case as a page that can be read without script."""
 
 from builder.render.maker import maker
-from builder.render.student_case import case_page
+from builder.render.student_case import case_page, held
 from tests.render.sample_cases import option_question, practice_case, visit
 from tests.render.sample_site import body, one, page, parsed, said
 from tests.render.samples import course
@@ -54,6 +54,42 @@ def test_reasons_wait_behind_a_summary() -> None:
     assert len(reveals) == 3
     assert not any(node.has_attr("open") for node in reveals)
     assert [len(node.select(".yours")) for node in reveals] == [3, 3, 3]
+
+
+def test_what_is_right_is_told_apart_from_the_others() -> None:
+    """It stands first; the others follow in a part that can be folded, open until somebody does."""
+    for reveal in CASE.select("details.reveal"):
+        others = one(reveal, "details.others")
+        assert others.has_attr("open")
+        assert reveal.select(".marks > li .which")[0].find_parent("details", class_="others") is None
+        assert len(others.select(".which")) == 2
+
+
+def test_a_line_says_what_holds() -> None:
+    """For a question that is over: what it was about and what is right, in the words of its options."""
+    lines = [said(one(node, ".line b")) for node in CASE.select("details.reveal > summary")]
+    assert lines == ["acute", *["Cold pack, then felt pad and wrap"] * 2]
+    assert all(node.has_attr("hidden") for node in CASE.select(".line"))
+
+
+def test_several_right_options_and_steps_in_order_read_as_one_line() -> None:
+    """Options stand beside each other; steps follow one another."""
+    asked = option_question("q7", kind="many").model_copy(update={"right": ("pack", "glide")})
+    assert held(asked) == "Cold pack, then felt pad and wrap; Light gliding strokes"
+    steps = asked.model_copy(update={"question": asked.question.model_copy(update={"kind": "order"})})
+    assert held(steps) == "Cold pack, then felt pad and wrap → Light gliding strokes"
+
+
+def test_it_can_be_used_in_three_ways() -> None:
+    """Each has an address of its own on the page; they wait for the script that lays them out."""
+    links = CASE.select(".modes a")
+    assert [node["href"] for node in links] == ["#blank", "#part", "#worked"]
+    assert one(CASE, ".modes").has_attr("hidden")
+
+
+def test_answers_are_kept_under_a_name_of_this_case() -> None:
+    """Course and case are in it, so that nothing else on the device is touched."""
+    assert one(CASE, ".case")["data-kept"] == f"caseloom/practice/{course().file.id}/landing"
 
 
 def test_an_answer_is_a_word_with_its_shape() -> None:

@@ -8,14 +8,14 @@ def test_what_is_right_comes_first() -> None:
     """The right option leads, the others keep their order."""
     rows = told_rows(option_question("q2"))
     assert [row.options[0].id for row in rows] == ["pack", "glide", "rub"]
-    assert [row.right for row in rows] == [True, False, False]
+    assert [row.right for row in rows] == [row.key for row in rows] == [True, False, False]
 
 
 def test_options_of_one_reason_share_a_row() -> None:
     """Two wrong phases with the same reason are told together; a mark that says right is not said twice."""
     rows = told_rows(phase_question())
     assert [[option.id for option in row.options] for row in rows] == [["p1"], ["p2", "p3"]]
-    assert not rows[0].right
+    assert (rows[0].key, rows[0].right, rows[1].key) == (True, False, False)
 
 
 def test_the_same_ground_is_not_repeated() -> None:
