@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from builder.assess.keyed import keyed_parts, said_by_name
 from builder.assess.laying import Laid
 from builder.assess.opaque import canonical, edition_of
 from builder.assess.question import Judged, Question, Said
 from builder.assess.versions import Slot, Version
-from builder.model.course import CourseTest
 from builder.model.key import Key, KeyAnswer, KeyRing
 from builder.model.paper import PublishedTest
+from builder.model.plan import CourseTest
 
 
 def key_ring(
@@ -43,27 +44,25 @@ def _answers(test: CourseTest, laid: dict[Slot, Laid], judged: dict[str, Judged]
 
 
 def _answer(test: CourseTest, slot: Slot, laid: Laid, judged: Judged) -> KeyAnswer:
-    row = test.plan[slot.row]
-    right = {laid.ids[place] for place in judged.right}
-    options = tuple(option.id for option in laid.question.options)
+    row, shown = test.plan[slot.row], laid.shown
     return KeyAnswer(
+        **dict(keyed_parts(laid, judged)),
         question=laid.question.id,
-        kind=laid.question.kind,
-        right=tuple(option for option in options if option in right),
-        options=options,
-        policy="exact" if laid.question.kind == "one" else test.many_policy,
+        policy=test.policy(shown.kind),
         must_pass=row.must_pass,
         objective=row.objective,
         topic=row.topic,
-        case=laid.shown.case,
-        visit=laid.shown.visit,
-        reasons={name: reason_of(said) for name, said in zip(laid.ids, judged.said, strict=True)},
-        reviewed=all(said.ground.reviewed for said in judged.said),
+        case=shown.case,
+        visit=shown.visit,
+        written=shown.part if shown.topic == "written" else "",
+        reasons={name: reason_of(said) for name, said in said_by_name(laid, judged).items()},
+        reviewed=all(said.ground.reviewed for said in judged.every),
     )
 
 
 def reason_of(said: Said) -> str:
     """One option's answer, reason, ground and rules, in one line."""
     rules = f"[{', '.join(said.ground.rules)}]" if said.ground.rules else ""
-    parts = (f"{said.word}: {said.reason}", said.ground.rests_on, rules, said.ground.contested)
+    told = f"{said.word}: {said.reason}" if said.word else said.reason
+    parts = (told, said.ground.rests_on, rules, said.ground.contested)
     return " ".join(part for part in parts if part)

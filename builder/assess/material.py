@@ -10,10 +10,10 @@ from typing import Literal
 from builder.assess.question import Choice, Judged, Question, Said, Shown
 from builder.assess.scene import scene_of
 from builder.model.case import Case, Visit
-from builder.model.course import QuestionTopic
 from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
 from builder.model.paper import Scene
+from builder.model.plan import QuestionTopic
 
 
 @dataclass(frozen=True)

@@ -11,11 +11,12 @@ from builder.assess.opaque import Opaque, canonical, edition_of
 from builder.assess.question import Question, Shown
 from builder.assess.questions import questions_of
 from builder.assess.versions import Slot, Version, drawn_versions
-from builder.model.course import CourseTest
+from builder.assess.written import written_question
 from builder.model.judgement import VisitJudgement
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import Paper, PublishedTest
+from builder.model.plan import CourseTest
 
 
 @dataclass(frozen=True)
@@ -42,10 +43,11 @@ def papers_and_keys(
 def pool_of(
     course: Course, test: CourseTest, judged: Mapping[str, tuple[VisitJudgement, ...]]
 ) -> tuple[Question, ...]:
-    """Every question that the cases of a test yield, each once."""
+    """Every question that the cases of a test yield, and those its author wrote, each once."""
     cases = [course.cases[name] for name in dict.fromkeys(test.cases)]
     visits = (visit for case in cases for visit in questions_of(course, case, judged[case.id], alone=True))
-    every = (one for visit in visits for one in visit)
+    every = [one for visit in visits for one in visit]
+    every += [written_question(course, course.questions[name]) for name in test.questions]
     return tuple({one.shown.identity: one for one in every}.values())
 
 
@@ -70,7 +72,9 @@ def drawn_test(course: Course, test: CourseTest, shown: Sequence[Shown], secret:
 
 def versions_of(course: Course, test: CourseTest, shown: Sequence[Shown]) -> tuple[Version, ...]:
     """The versions of a test as drawn from what may be seen of its pool."""
-    return tuple(drawn_versions(test, shown, {name: course.cases[name].objectives for name in test.cases}))
+    objectives = {name: course.cases[name].objectives for name in test.cases}
+    objectives |= {f"questions/{name}": (course.questions[name].objective,) for name in test.questions}
+    return tuple(drawn_versions(test, shown, objectives))
 
 
 def _laid_version(test: CourseTest, version: Version, secret: bytes) -> dict[Slot, Laid]:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
-from builder.model.course import QuestionTopic
+from builder.model.keyed import NumberRange, Rubric
 from builder.model.paper import Scene
+from builder.model.plan import QuestionTopic
 from builder.model.practice import Mark
+from builder.model.question import QuestionKind
 
 
 @dataclass(frozen=True)
@@ -23,24 +24,33 @@ class Shown:
     """All that a participant may see of a question, and what names it to us.
 
     Options stand in an order of their own: rising where they have one (`in_order`), else by their text;
-    never as the author listed them.
+    never as the author listed them. For an order they are its steps, for matching its left sides, with the
+    right sides as `partners`. A question that an author wrote has no case, visit or scene; `part` names it.
     """
 
     case: str
     visit: str
     topic: QuestionTopic
     part: str
-    kind: Literal["one", "many"]
+    kind: QuestionKind
     stem: str
     hint: str
-    scene: Scene
+    scene: Scene | None
     options: tuple[Choice, ...]
     in_order: bool
+    partners: tuple[Choice, ...] = ()
+    unit: str = ""
+    words: int = 0
 
     @property
     def identity(self) -> str:
         """The name of this question within a course."""
         return f"{self.case}/{self.visit}/{self.topic}/{self.part}"
+
+    @property
+    def origin(self) -> str:
+        """What it was made from: the name of its case, or its own file."""
+        return self.case or f"questions/{self.part}"
 
 
 @dataclass(frozen=True)
@@ -66,10 +76,28 @@ class Said:
 
 @dataclass(frozen=True)
 class Judged:
-    """Which options are right, by their place in `Shown.options`, and what is said of each."""
+    """What is right, by places in `Shown.options`, and what is said of each of them.
+
+    `right` are the right options, all steps in their right order, or the options with most votes; `must` are
+    pairs of steps of which the first must come first; `pairs` are places of options and of their partners,
+    `spare` is what is said of each partner, None where its left side has said it. `numbers` are numbers with
+    what is said of them, the right one first.
+    """
 
     right: tuple[int, ...]
     said: tuple[Said, ...]
+    must: tuple[tuple[int, int], ...] = ()
+    pairs: tuple[tuple[int, int], ...] = ()
+    spare: tuple[Said | None, ...] = ()
+    votes: tuple[int, ...] = ()
+    within: NumberRange | None = None
+    numbers: tuple[tuple[str, Said], ...] = ()
+    rubric: Rubric | None = None
+
+    @property
+    def every(self) -> tuple[Said, ...]:
+        """All that is said of any part of it."""
+        return (*self.said, *(one for one in self.spare if one), *(said for _, said in self.numbers))
 
 
 @dataclass(frozen=True)

@@ -7,10 +7,10 @@ from collections.abc import Iterator, Mapping
 from builder.assess.papers import pool_of, versions_of
 from builder.assess.versions import Version
 from builder.diagnostic import Diagnostic
-from builder.model.course import CourseTest
 from builder.model.judgement import VisitJudgement
 from builder.model.kind import Kind, kind
 from builder.model.library import Course
+from builder.model.plan import CourseTest, PlanRow
 from builder.place import Place, Places, Step
 
 FILE = "course.yml"
@@ -49,11 +49,11 @@ KINDS: tuple[Kind, ...] = (
 def shortfalls(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[Diagnostic]:
     """Rows of plans that a version cannot fill, and pools so narrow that a case is asked about twice.
 
-    A test with a case that could not be read is passed over: what is wrong with the case comes first.
+    A test with a case or question that could not be read is passed over: what is wrong with it comes first.
     """
     found: list[Diagnostic] = []
     for number, test in enumerate(course.file.tests):
-        if not course.cases.keys() >= set(test.cases):
+        if not (course.cases.keys() >= set(test.cases) and course.questions.keys() >= set(test.questions)):
             continue
         versions = versions_of(course, test, [one.shown for one in pool_of(course, test, judged)])
         found += _rows_not_met(course, number, test, versions)
@@ -72,19 +72,29 @@ def _rows_not_met(
                 "plan_not_met",
                 "error",
                 _place(course, path),
-                f"Version {version.name} lacks {lacking} of {row.count} questions on {row.topic} for the "
+                f"Version {version.name} lacks {lacking} of {row.count} {_asked_for(row)} for the "
                 f"objective {row.objective}: the pool of this test does not yield them.",
-                "Ask for fewer, or add cases with this objective to the pool. A version asks nothing twice, "
-                "and nothing that tells the answer to another of its questions.",
+                f"Ask for fewer, or add {_source_of(row)} with this objective to the pool. A version asks "
+                "nothing twice, and nothing that tells the answer to another of its questions.",
                 path,
             )
+
+
+def _asked_for(row: PlanRow) -> str:
+    kind = f" of the kind {row.kind}" if row.kind else ""
+    about = "an author wrote" if row.topic == "written" else f"on {row.topic}"
+    return f"questions{kind} {about}"
+
+
+def _source_of(row: PlanRow) -> str:
+    return "questions" if row.topic == "written" else "cases"
 
 
 def _cases_asked_twice(course: Course, number: int, versions: tuple[Version, ...]) -> Iterator[Diagnostic]:
     visits: dict[tuple[str, str], set[str]] = {}
     for version in versions:
         for one in version.drawn.values():
-            visits.setdefault((version.name, one.case), set()).add(one.visit)
+            visits.setdefault((version.name, one.origin), set()).add(one.visit)
     for case in sorted({case for (_, case), seen in visits.items() if len(seen) > 1}):
         path: tuple[Step, ...] = ("tests", number, "cases")
         yield Diagnostic(

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from builder.assess.draw import Draw
 from builder.assess.question import Shown
 from builder.model.code import VERSIONS
-from builder.model.course import CourseTest, PlanRow
+from builder.model.plan import CourseTest, PlanRow
 
 TELL_EACH_OTHER = (
     {"dose"},
@@ -67,18 +67,18 @@ class _Drawing:
         return None
 
     def _candidates(self, slot: Slot, drawn: Drawn) -> list[Shown]:
-        cases = Counter(one.case for one in drawn.values())
+        cases = Counter(one.origin for one in drawn.values())
         visits = Counter((one.case, one.visit) for one in drawn.values())
         return sorted(
             self.fitting[slot.row],
-            key=lambda one: (cases[one.case], self.used[one.identity], visits[one.case, one.visit]),
+            key=lambda one: (cases[one.origin], self.used[one.identity], visits[one.case, one.visit]),
         )
 
 
 def drawn_versions(
     test: CourseTest, pool: Sequence[Shown], objectives: Mapping[str, tuple[str, ...]]
 ) -> Iterator[Version]:
-    """Every version of a test; `objectives` are those of each case in the pool.
+    """Every version of a test; `objectives` are those of each case and each author's question in the pool.
 
     Cases that a version has used least come first, then questions that earlier versions used least.
     """
@@ -95,12 +95,13 @@ def drawn_versions(
 
 def tell_each_other(one: Shown, other: Shown) -> bool:
     """Whether two questions may not share a version: the same, or one tells what is right in the other."""
-    same_visit = (one.case, one.visit) == (other.case, other.visit)
+    same_visit = (one.origin, one.visit) == (other.origin, other.visit)
     return one.identity == other.identity or (same_visit and {one.topic, other.topic} in TELL_EACH_OTHER)
 
 
 def _fitting(row: PlanRow, pool: Iterable[Shown], objectives: Mapping[str, tuple[str, ...]]) -> list[Shown]:
-    fitting = [one for one in pool if one.topic == row.topic and row.objective in objectives[one.case]]
+    about = (one for one in pool if one.topic == row.topic and row.kind in (None, one.kind))
+    fitting = [one for one in about if row.objective in objectives[one.origin]]
     return sorted(fitting, key=lambda one: one.identity)
 
 

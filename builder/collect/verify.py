@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 
+from builder.collect.fitting import fits
 from builder.model.answers import AnswerSheet
 from builder.model.code import is_code, tidy, version_of
 from builder.model.key import Key, KeyRing
@@ -78,12 +79,18 @@ def _about_papers(sheet: AnswerSheet, rings: Rings) -> Refusal | None:
 
 
 def _about_answers(sheet: AnswerSheet, key: Key) -> Iterator[Refusal]:
-    kinds = {answer.question: answer.kind for answer in key.answers}
+    answers = {answer.question: answer for answer in key.answers}
+    kinds = {name: answer.kind for name, answer in answers.items()}
     seen: set[str] = set()
     for given in sheet.answers:
         if kinds.get(given.q) != given.kind:
             yield Refusal(
                 f"Version {key.version} has no question `{given.q}` of the kind `{given.kind}`.",
+                "Ask the participant for the sheet as it was made.",
+            )
+        elif not fits(answers[given.q], given.value):
+            yield Refusal(
+                f"What is given for `{given.q}` is no answer to this question of the kind `{given.kind}`.",
                 "Ask the participant for the sheet as it was made.",
             )
         if given.q in seen:

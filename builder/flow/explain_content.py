@@ -9,9 +9,10 @@ from typing import Any
 from builder.fault import Fault
 from builder.flow.opened import Opened
 from builder.model.card import Contested
-from builder.model.course import CourseTest, SiteConfig
+from builder.model.course import SiteConfig
 from builder.model.library import Course
 from builder.model.noun import Noun
+from builder.model.plan import CourseTest
 from builder.read.nearest import suggest
 from builder.render.instructor_condition import Branch, branch
 from builder.render.limit import limit_text

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -16,12 +16,14 @@ from builder.certify.lists import write_lists
 from builder.certify.show import lines as issued_lines
 from builder.collect.collect import collect_class
 from builder.collect.show import lines as collected_lines
-from builder.disk import shipped
+from builder.disk import shipped, write_bytes
+from builder.doors.sheet import write_sheet
 from builder.doors.store.opening import Store, open_store
 from builder.fault import Fault
 from builder.flow.class_told import ClassTold, told_class
 from builder.grade.grade import grade_class
 from builder.grade.show import lines as graded_lines
+from builder.grade.waiting import ANSWER, COLUMNS, LEVEL
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
@@ -126,7 +128,23 @@ def grade(desk: Desk, *, write: bool = True) -> list[str]:
     now, rings = datetime.now(UTC), key_rings(desk.private)
     with desk.opened(now) as store:
         graded = grade_class(store, desk.terms, desk.taught, rings, now, write=write)
-    return [*graded_lines(graded), *desk.left]
+    return [*graded_lines(graded), *_to_mark(desk, graded.to_mark), *desk.left]
+
+
+def _to_mark(desk: Desk, rows: Sequence[tuple[str, ...]]) -> list[str]:
+    """Write the sheet by which written answers are marked, where any waits, and say what to do with it."""
+    path = desk.lists / "to_mark.csv"
+    if not rows:
+        path.unlink(missing_ok=True)
+        return []
+    write_bytes(path, write_sheet(COLUMNS, rows))
+    left = [row[:ANSWER] for row in rows if not row[LEVEL]]
+    count, target = len(set(left)), f"classes/{desk.taught.taught.id}/marking.csv"
+    return [
+        f"Written: {path}",
+        f"  Written answers that wait there: {count}, levels to be marked: {len(left)}.",
+        f"  Fill in `level` and `by`, save it as {target}, and grade again.",
+    ]
 
 
 def certify(desk: Desk) -> list[str]:

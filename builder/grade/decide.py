@@ -19,7 +19,7 @@ def decide(
     terms: Terms, folder: ClassFolder, person: Participant, sheets: Sequence[KeptSheet], rings: Rings
 ) -> Decision:
     """Whether one participant, of whom these sheets count, met everything that is required."""
-    attempts = attempts_of(person, sheets, rings)
+    attempts = attempts_of(person, sheets, rings, folder.markings)
     keys = [rings[kept.sheet.test, kept.sheet.edition] for kept in sheets]
     return Decision(
         course=folder.course,

@@ -17,6 +17,8 @@ def exam_requirements(attempts: tuple[Attempt, ...], test: str) -> tuple[Require
     mark = Requirement(kind="test", name=test, met=_high_enough(deciding), reason=_mark_in_words(deciding))
     musts = [one for one in deciding.marks if one.must_pass]
     missed = [one.question for one in musts if one.mark != 1]
+    if deciding.waits:
+        return (Requirement(kind="test", name=test, met=False, open=True, reason=_waits_in_words(deciding)),)
     if not musts:
         return (mark,)
     reason = f"{len(musts) - len(missed)} of {len(musts)} questions that must be right are"
@@ -41,6 +43,16 @@ def _mark_in_words(attempt: Attempt) -> str:
         f"Attempt {attempt.number}, version {attempt.version}: {earned}; {percent(attempt.pass_mark)} passes"
     )
     return f"{words}; unanswered: {', '.join(blank)}." if blank else f"{words}."
+
+
+def _waits_in_words(attempt: Attempt) -> str:
+    count = len(attempt.marks)
+    answers = "1 written answer waits" if attempt.waits == 1 else f"{attempt.waits} written answers wait"
+    earned = number(attempt.total * count)
+    return (
+        f"Not decided: {answers} for a person to mark it; so far {earned} of {count} marks in attempt "
+        f"{attempt.number}, version {attempt.version}; {percent(attempt.pass_mark)} passes."
+    )
 
 
 def _nothing(attempts: tuple[Attempt, ...], test: str) -> str:

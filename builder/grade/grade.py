@@ -10,6 +10,7 @@ from builder.doors.store.opening import Store
 from builder.doors.store.rings import remember_rings, rings_by_edition
 from builder.doors.store.sheets import sheets_of
 from builder.grade.decide import decide
+from builder.grade.waiting import rows_to_mark
 from builder.model.key import KeyRing
 from builder.model.outcome import Graded
 from builder.model.records import ClassFolder, Decision, Terms
@@ -42,6 +43,7 @@ def grade_class(
         names={person.code: person.name for person in folder.participants},
         decisions=tuple(made),
         written=tuple(one.code for one in fresh),
+        to_mark=tuple(rows_to_mark(folder, [one for mine in sheets.values() for one in mine], known)),
         turned=tuple(one.code for one in fresh if one.code in before and before[one.code].met != one.met),
     )
 

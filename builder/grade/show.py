@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from builder.model.outcome import Graded
-from builder.model.records import Decision
+from builder.model.records import Decision, Requirement
 
 
 def lines(graded: Graded) -> list[str]:
@@ -19,9 +19,14 @@ def lines(graded: Graded) -> list[str]:
 
 
 def _person(graded: Graded, decision: Decision) -> Iterator[str]:
-    yield f"  {'met' if decision.met else 'not met':<7}  {_who(graded, decision.code)}"
-    for one in decision.requirements:
-        yield f"    {'yes' if one.met else 'no':<3}  {one.kind.replace('_', ' ')} {one.name}: {one.reason}"
+    state = "met" if decision.met else "open" if decision.open else "not met"
+    yield f"  {state:<7}  {_who(graded, decision.code)}"
+    yield from (_requirement(one) for one in decision.requirements)
+
+
+def _requirement(one: Requirement) -> str:
+    state = "yes" if one.met else "open" if one.open else "no"
+    return f"    {state:<4} {one.kind.replace('_', ' ')} {one.name}: {one.reason}"
 
 
 def _who(graded: Graded, code: str) -> str:

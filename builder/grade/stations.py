@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Sequence
-from fractions import Fraction
 
+from builder.grade.scoring.rubric import points
 from builder.model.code import tidy
 from builder.model.exact import percent
 from builder.model.records import Requirement
@@ -25,12 +25,6 @@ def station_requirement(station: Station, sheets: Sequence[StationSheet], person
     return Requirement(kind="station", name=station.id, met=met, reason=reason)
 
 
-def points(station: Station, sheet: StationSheet) -> Fraction:
-    """The weighted share of all points; a criterion that was not marked earns none."""
-    earned = sum(one.weight * sheet.marked.get(one.id, 0) for one in station.criteria)
-    return Fraction(earned, sum(one.weight * (len(one.levels) - 1) for one in station.criteria))
-
-
 def _of_attempt(station: Station, sheets: Sequence[StationSheet]) -> tuple[bool, str]:
     verdicts = [_verdict(station, sheet) for sheet in sheets]
     return min(verdicts, key=lambda one: one[0])
@@ -42,7 +36,7 @@ def _verdict(station: Station, sheet: StationSheet) -> tuple[bool, str]:
     if sheet.seen:
         seen = {fail.id: fail.seen for fail in station.automatic_fails}
         return False, f"Fails whatever the points: {'; '.join(seen.get(one, one) for one in sheet.seen)}"
-    share = points(station, sheet)
+    share = points(station.criteria, sheet.marked)
     missing = [one.id for one in station.criteria if one.id not in sheet.marked]
     reason = f"{percent(share)} of the points; {percent(station.pass_mark)} passes"
     return (

@@ -38,8 +38,9 @@ def _evidence(folder: ClassFolder, person: Participant) -> str:
     codes = {tidy(code) for code in person.codes}
     presences = [row for row in folder.presences if tidy(row.code) in codes]
     sheets = [sheet for sheet in folder.station_sheets if tidy(sheet.code) in codes]
+    marked = [one for one in folder.markings if tidy(one.code) in codes]
     days = " ".join(day.isoformat() for day in folder.taught.dates)
-    return _fingerprint((*presences, *sheets), days, folder.taught.zone, *person.codes)
+    return _fingerprint((*presences, *sheets, *marked), days, folder.taught.zone, *person.codes)
 
 
 def _fingerprint(nouns: Iterable[Noun], *words: str) -> str:

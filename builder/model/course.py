@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from typing import Literal, get_args
+from typing import Literal
 
 from pydantic import Field
 
-from builder.model.noun import Format, Id, Language, Noun, Share, Text, TimeOfDay, Truth
+from builder.model.noun import Format, Id, Language, Noun, Share, Text, TimeOfDay
+from builder.model.plan import EXAMPLE_TEST, CourseTest
 
-QuestionTopic = Literal["session", "phase", "option", "dose", "ask_first", "stop"]
 AgendaKind = Literal["lecture", "hands_on", "test", "evaluation", "sign_in", "break", "meal", "sales"]
-TOPICS: tuple[QuestionTopic, ...] = get_args(QuestionTopic)
 
 
 class Provider(Noun):
@@ -50,6 +49,9 @@ class Objective(Noun):
         description="What a participant can do afterwards: a verb that can be seen, under what condition.",
         examples=["Choose techniques that fit the phase of healing."],
     )
+    references: tuple[Id, ...] = Field(
+        default=(), description="What is taught for it rests on these.", examples=[["ryan1991"]]
+    )
 
 
 class AgendaItem(Noun):
@@ -63,69 +65,6 @@ class AgendaItem(Noun):
         description="What sort of time it is; a board counts some sorts as hours.", examples=["lecture"]
     )
     objectives: tuple[Id, ...] = Field(default=(), description="What it serves.", examples=[["phase"]])
-
-
-class PlanRow(Noun):
-    """How many questions of one topic a version draws for one objective."""
-
-    objective: Id = Field(description="The objective the questions are drawn for.", examples=["choose"])
-    topic: QuestionTopic = Field(
-        description="What is asked: go on or refer, the phase, the option, its dose, what to ask first, or "
-        "what would end the session.",
-        examples=["option"],
-    )
-    count: int = Field(ge=1, le=50, description="How many questions.", examples=[2])
-    must_pass: Truth = Field(
-        default=False,
-        description="Whether each of these must be right, whatever the total.",
-        examples=["yes"],
-    )
-
-
-class CourseTest(Noun):
-    """A test that counts: its pool of cases, its plan, its versions and its pass rules."""
-
-    id: Id = Field(description="A short name; it stands in the address of the page.", examples=["final"])
-    title: Text = Field(description="The test as it is headed.", examples=["Final test"])
-    cases: tuple[Id, ...] = Field(
-        min_length=1,
-        description="The pool: cases that appear nowhere else.",
-        examples=[["drum_calf", "tent_calf"]],
-    )
-    plan: tuple[PlanRow, ...] = Field(
-        min_length=1,
-        description="How many questions of which sort a version draws.",
-        examples=[[{"objective": "phase", "topic": "phase", "count": 3}]],
-    )
-    versions: int = Field(default=2, ge=1, le=6, description="How many versions are drawn.", examples=[2])
-    seed: Text = Field(
-        description="Any words; the draw of every version follows from them.", examples=["final, first draw"]
-    )
-    pass_mark: Share = Field(description="The share of the marks that passes.", examples=["75 %"])
-    many_policy: Literal["exact", "plus_minus"] = Field(
-        default="plus_minus",
-        description="How several right options are marked: all or nothing, or right less wrong.",
-        examples=["exact"],
-    )
-    tries: int = Field(default=2, ge=1, le=9, description="How often it may be taken.", examples=[2])
-    time_limit: int | None = Field(
-        default=None,
-        ge=5,
-        le=600,
-        description="Minutes, only where a board asks for a limit. It is told before, each participant may "
-        "be given more, and nothing is cut off: what comes later is kept and marked as late.",
-        examples=[90],
-    )
-
-
-EXAMPLE_TEST = {
-    "id": "final",
-    "title": "Final test",
-    "cases": ["drum_calf"],
-    "plan": [{"objective": "phase", "topic": "phase", "count": 1}],
-    "seed": "first draw",
-    "pass_mark": "75 %",
-}
 
 
 class PracticeSet(Noun):

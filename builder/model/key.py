@@ -2,44 +2,21 @@
 
 from __future__ import annotations
 
-from decimal import Decimal
 from fractions import Fraction
 
+from builder.model.keyed import KeyedParts
 from builder.model.noun import Noun, Share
-from builder.model.question import QuestionKind
-from builder.model.station import Criterion
 
 
-class NumberRange(Noun):
-    """The numbers that are right, from `least` to `most`, both included; the one meant, and its unit."""
-
-    value: Decimal
-    least: Fraction
-    most: Fraction
-    unit: str
-
-
-class Rubric(Noun):
-    """By what a person marks a written answer: an example that earns every point, and the criteria."""
-
-    example: str
-    criteria: tuple[Criterion, ...]
-
-
-class KeyAnswer(Noun):
+class KeyAnswer(KeyedParts):
     """What is right for one question; `reviewed`: a clinician has looked at all that it rests on.
 
-    `right` holds the right options (one, many), all steps in their right order (order), or the options with
-    most votes (panel). `must` holds steps of which the first must come first whatever else (order), `pairs`
-    what belongs together (match), `votes` what the panel chose (panel). `reasons` gives a reason for each
-    option, step or left side, and each partner of none, by its id; for a number for each value by how it
-    reads. `written` names the author's question; where it stands, `case` and `visit` are empty.
+    `reasons` gives a reason for each option, step or left side and each partner of none, by its id, and for a
+    number for each value by how it reads. `written` names the author's question; where it stands, `case` and
+    `visit` are empty.
     """
 
     question: str
-    kind: QuestionKind
-    right: tuple[str, ...]
-    options: tuple[str, ...]
     policy: str
     must_pass: bool
     objective: str
@@ -49,12 +26,6 @@ class KeyAnswer(Noun):
     reasons: dict[str, str]
     reviewed: bool = False
     written: str = ""
-    partners: tuple[str, ...] = ()
-    must: tuple[tuple[str, str], ...] = ()
-    pairs: tuple[tuple[str, str], ...] = ()
-    votes: tuple[tuple[str, int], ...] = ()
-    within: NumberRange | None = None
-    rubric: Rubric | None = None
 
 
 class Key(Noun):

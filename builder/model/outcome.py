@@ -36,13 +36,17 @@ class Collected(Noun):
 
 
 class Graded(Noun):
-    """Where every participant stands; `written` are codes with a new decision, `turned` those it reverses."""
+    """Where every participant stands; `written` are codes with a new decision, `turned` those it reverses.
+
+    `to_mark` are the rows by which written answers are marked, where any of them waits.
+    """
 
     klass: str
     names: dict[str, str]
     decisions: tuple[Decision, ...]
     written: tuple[str, ...]
     turned: tuple[str, ...]
+    to_mark: tuple[tuple[str, ...], ...] = ()
 
 
 class Issued(Noun):

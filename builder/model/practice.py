@@ -6,9 +6,9 @@ from decimal import Decimal
 from typing import Literal
 
 from builder.model.card import Phase
-from builder.model.course import QuestionTopic
 from builder.model.noun import Noun
 from builder.model.paper import PaperQuestion, Scene
+from builder.model.plan import QuestionTopic
 
 Mark = Literal["ok", "change", "not_yet", "barred", "refer", "right", "wrong"]
 

@@ -231,6 +231,11 @@ class Panel(Noun):
             ]
         ],
     )
+    in_order: Truth = Field(
+        default=False,
+        description="Whether they keep the order written, such as steps of a scale; else it is drawn.",
+        examples=["yes"],
+    )
 
     @model_validator(mode="after")
     def _asked(self) -> Self:

@@ -12,6 +12,7 @@ from builder.model.answers import AnswerSheet
 from builder.model.board import BoardRules
 from builder.model.code import tidy
 from builder.model.course import CourseFile
+from builder.model.marking import Marked
 from builder.model.noun import Noun, Share
 from builder.model.station import Station, StationSheet
 from builder.model.taught import Participant, Presence, TaughtClass
@@ -27,6 +28,7 @@ class ClassFolder(Noun):
     participants: tuple[Participant, ...]
     presences: tuple[Presence, ...] = ()
     station_sheets: tuple[StationSheet, ...] = ()
+    markings: tuple[Marked, ...] = ()
 
     @property
     def owners(self) -> dict[str, str]:
@@ -38,16 +40,20 @@ class ClassFolder(Noun):
         owners = self.owners
         presences: dict[str | None, list[Presence]] = defaultdict(list)
         sheets: dict[str | None, list[StationSheet]] = defaultdict(list)
+        markings: dict[str | None, list[Marked]] = defaultdict(list)
         for row in self.presences:
             presences[owners.get(tidy(row.code))].append(row)
         for sheet in self.station_sheets:
             sheets[owners.get(tidy(sheet.code))].append(sheet)
+        for marked in self.markings:
+            markings[owners.get(tidy(marked.code))].append(marked)
         return {
             one.code: self.model_copy(
                 update={
                     "participants": (one,),
                     "presences": tuple(presences[one.code]),
                     "station_sheets": tuple(sheets[one.code]),
+                    "markings": tuple(markings[one.code]),
                 }
             )
             for one in self.participants
@@ -71,12 +77,13 @@ class KeptSheet(Noun):
 
 
 class Mark(Noun):
-    """What one question earned, from 0 to 1."""
+    """What one question earned, from 0 to 1; nothing yet where it `waits` for a person to mark it."""
 
     question: str
     mark: Share
     given: bool
     must_pass: bool
+    waits: bool = False
 
 
 class Attempt(Noun):
@@ -95,14 +102,20 @@ class Attempt(Noun):
     counts: bool
     passed: bool
 
+    @property
+    def waits(self) -> int:
+        """How many of its answers wait for a person to mark them."""
+        return sum(one.waits for one in self.marks)
+
 
 class Requirement(Noun):
-    """One thing a certificate needs: met or not, and why, in words and numbers."""
+    """One thing a certificate needs: met or not, or not decided yet (`open`), and why, in words."""
 
     kind: RequirementKind
     name: str
     met: bool
     reason: str
+    open: bool = False
 
 
 class Basis(Noun):
@@ -128,6 +141,11 @@ class Decision(Noun):
     def met(self) -> bool:
         """Whether every requirement is met."""
         return all(one.met for one in self.requirements)
+
+    @property
+    def open(self) -> bool:
+        """Whether all that is not met is only not decided yet."""
+        return not self.met and all(one.met or one.open for one in self.requirements)
 
 
 class Certificate(Noun):

@@ -10,12 +10,14 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError, available_timezones
 from builder.diagnostic import Diagnostic, in_order
 from builder.doors.sheet import Sheet
 from builder.model.library import Course
+from builder.model.marking import Marked
 from builder.model.records import ClassFolder
 from builder.model.station import StationSheet
 from builder.model.taught import TaughtClass
 from builder.place import Place, Places
 from builder.read.attendance import COLUMNS, read_attendance
 from builder.read.folder import Named, files_in
+from builder.read.marking import read_marking
 from builder.read.nearest import quoted, suggest
 from builder.read.roster import codes_by_row, codes_in, read_roster
 from builder.read.rows import read_rows
@@ -53,12 +55,15 @@ def read_class(folder: Path, course: Course) -> ClassReading:
     if isinstance(entry.noun, TaughtClass) and zone is not None:
         presences, faults = read_attendance(attendance, entry.noun, zone, codes_in(roster))
         found += faults
+        markings, faults = _markings(folder, before, course, codes_in(roster))
+        found += faults
         whole = ClassFolder(
             course=course.file.id,
             taught=entry.noun,
             participants=people,
             presences=presences,
             station_sheets=_sound(sheets, found),
+            markings=markings,
         )
     places = {one.written.file: one.written.places for one in (entry, *sheets)}
     places |= {sheet.places.whole.file: sheet.places for sheet in (roster, attendance)}
@@ -74,6 +79,17 @@ def _attendance(folder: Path, before: str) -> Sheet:
     """The attendance as it stands; a class that was not held yet has none."""
     path, file = folder / "attendance.csv", f"{before}attendance.csv"
     return read_rows(path, file) if path.exists() else Sheet(COLUMNS, (), Places(Place(file)), ())
+
+
+def _markings(
+    folder: Path, before: str, course: Course, codes: Collection[str]
+) -> tuple[tuple[Marked, ...], list[Diagnostic]]:
+    """What was marked of written answers; a class without any has no such file."""
+    path = folder / "marking.csv"
+    if not path.exists():
+        return (), []
+    tests = [test.id for test in course.file.tests]
+    return read_marking(read_rows(path, f"{before}marking.csv"), course.questions, tests, codes)
 
 
 def _of_sheets(sheets: Iterable[Entry], course: Course, codes: Collection[str]) -> Iterator[Diagnostic]:

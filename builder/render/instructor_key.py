@@ -11,19 +11,9 @@ from builder.model.paper import Paper, PaperQuestion, PublishedTest
 from builder.model.site import SitePage
 from builder.render.address import of_version, way
 from builder.render.instructor_address import of_table, of_visit
+from builder.render.instructor_key_line import KeyLine, key_lines
 from builder.render.instructor_said import Linked
 from builder.render.maker import Maker
-
-
-@dataclass(frozen=True)
-class KeyedOption:
-    """One option with its place from 1, whether it is right, and what is said of it."""
-
-    place: int
-    title: str
-    chips: tuple[str, ...]
-    right: bool
-    reason: str
 
 
 @dataclass(frozen=True)
@@ -34,18 +24,17 @@ class KeyedQuestion:
     stem: str
     scene: str
     board: str
-    many: bool
     policy: str
     must_pass: bool
     objective: str
     topic: str
     source: Linked
-    options: tuple[KeyedOption, ...]
+    lines: tuple[KeyLine, ...]
 
     @property
-    def right(self) -> tuple[KeyedOption, ...]:
-        """The right options."""
-        return tuple(one for one in self.options if one.right)
+    def right(self) -> tuple[KeyLine, ...]:
+        """The lines of what is right."""
+        return tuple(one for one in self.lines if one.mark == "right")
 
 
 def key_pages(made: Maker, test: PublishedTest, ring: KeyRing) -> list[SitePage]:
@@ -82,27 +71,25 @@ def _key_of(ring: KeyRing, paper: Paper) -> Key:
 
 def _question(made: Maker, at: str, asked: PaperQuestion, answer: KeyAnswer) -> KeyedQuestion:
     objectives = {one.id: one.text for one in made.course.file.objectives}
-    options, seen = enumerate(asked.options, start=1), asked.scene
+    seen = asked.scene
     return KeyedQuestion(
         id=asked.id,
         stem=asked.stem,
         scene=" · ".join(part for part in (seen.title, seen.client) if part) if seen else "",
         board="; ".join(f"{cell.label}: {cell.value}" for cell in seen.board) if seen else "",
-        many=answer.kind == "many",
-        policy=made.say(f"i_policy_{answer.policy}") if answer.kind == "many" else "",
+        policy="" if answer.kind == "one" else made.say(f"i_policy_{answer.policy}"),
         must_pass=answer.must_pass,
         objective=objectives.get(answer.objective, answer.objective),
         topic=made.say(f"i_topic_{answer.topic}"),
         source=_source(made, at, answer),
-        options=tuple(
-            KeyedOption(place, one.title, one.chips, one.id in answer.right, answer.reasons[one.id])
-            for place, one in options
-        ),
+        lines=key_lines(made.say, asked, answer),
     )
 
 
 def _source(made: Maker, at: str, answer: KeyAnswer) -> Linked:
-    """The visit a question was made from, with the way to its full judgement."""
+    """What a question was made from: a visit, with the way to its judgement, or the author's own file."""
+    if answer.written:
+        return Linked(f"questions/{answer.written}.yml", "")
     case = made.course.cases[answer.case]
     visit = next(one for one in case.visits if one.id == answer.visit)
     return Linked(f"{case.title}, {visit.title}", way(at, of_visit(case.id, visit.id)))

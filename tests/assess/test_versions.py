@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 
 from builder.assess.question import Choice, Shown
 from builder.assess.versions import Version, drawn_versions, tell_each_other
-from builder.model.course import TOPICS, CourseTest, QuestionTopic
 from builder.model.paper import Scene
+from builder.model.plan import TOPICS, CourseTest, QuestionTopic
 from tests.assess.sample import a_test
 
 SCENE = Scene(title="", client="", story="", board=(), screen="")

@@ -93,3 +93,21 @@ def test_without_an_attempt_the_reason_says_which(attempts: tuple[Attempt, ...],
 def test_the_least_number_right_is_exact() -> None:
     """55 % of 100 is 55, where a floating product rounds up to 56."""
     assert least_right(Fraction(55, 100), 100) == 55
+
+
+def test_an_answer_that_waits_leaves_the_test_open() -> None:
+    """Neither met nor failed, whatever has been earned so far; the reason says what it waits for."""
+    made = attempt(9, 10, musts=1)
+    waiting = made.model_copy(
+        update={
+            "marks": (*made.marks[:-1], made.marks[-1].model_copy(update={"waits": True})),
+            "passed": False,
+        }
+    )
+    (found,) = requirements(waiting)
+    assert (found.met, found.open) == (False, True)
+    assert found.reason == (
+        "Not decided: 1 written answer waits for a person to mark it; so far 9 of 10 marks in attempt 1, "
+        "version A; 70 % passes."
+    )
+    assert [one.open for one in requirements(waiting, attempt(10, 10, musts=1))] == [False, False]

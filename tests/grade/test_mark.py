@@ -7,9 +7,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.grade.mark import mark, marks_of
+from builder.grade.scoring.value import Value
 from builder.model.answers import Given
 from builder.model.handed import sheet_of
-from tests.records.made import OPTIONS, code_for, key_answer, ring, sheet_bytes
+from tests.records.made import OPTIONS, code_for, key_answer, marked, ring, sheet_bytes, written_answer
 
 ONE = key_answer("q")
 MANY = key_answer("q", kind="many", right=("o1", "o3"))
@@ -63,6 +64,73 @@ def test_every_question_of_the_key_is_marked_in_its_order() -> None:
         ("a2", 0, False),
         ("a3", 1, True),
     ]
+
+
+@pytest.mark.parametrize(
+    ("parts", "value", "earned"),
+    [
+        ({"kind": "order", "right": OPTIONS, "policy": "pairs"}, ("o2", "o1", "o3", "o4"), Fraction(5, 6)),
+        ({"kind": "order", "right": OPTIONS, "policy": "exact"}, ("o2", "o1", "o3", "o4"), Fraction(0)),
+        (
+            {"kind": "match", "right": (), "pairs": (("o1", "r1"), ("o2", "r2")), "policy": "per_pair"},
+            (("o1", "r1"),),
+            Fraction(1, 2),
+        ),
+        (
+            {
+                "kind": "number",
+                "right": (),
+                "within": {"value": 7, "least": "7", "most": "15/2", "unit": "cm"},
+                "policy": "within",
+            },
+            "7,5 cm",
+            Fraction(1),
+        ),
+        (
+            {
+                "kind": "number",
+                "right": (),
+                "within": {"value": 7, "least": "7", "most": "15/2", "unit": "cm"},
+                "policy": "within",
+            },
+            "7.51",
+            Fraction(0),
+        ),
+        (
+            {"kind": "panel", "right": ("o1",), "votes": (("o1", 6), ("o2", 2)), "policy": "aggregate"},
+            "o2",
+            Fraction(1, 3),
+        ),
+    ],
+)
+def test_every_kind_is_marked_by_its_named_policy(
+    parts: dict[str, object], value: Value, earned: Fraction
+) -> None:
+    """In exact fractions, also where an answer is right in part."""
+    answer = key_answer("q", **parts)
+    assert mark(answer, Given(q="q", kind=answer.kind, value=value)).mark == earned
+    assert mark(answer, None).mark == 0
+
+
+def test_a_written_answer_waits_until_a_person_has_marked_all_of_it() -> None:
+    """It earns nothing yet, and says so; then its points by the rubric."""
+    answer, given = written_answer("q"), Given(q="q", kind="text", value="Not today.")
+    assert (int(mark(answer, given).mark), mark(answer, given).waits) == (0, True)
+    assert mark(answer, given, marked("A", "Not today.", stops=2)).waits
+    made = mark(answer, given, marked("A", "Not today.", stops=1, plain=1))
+    assert (made.mark, made.waits) == (Fraction(3, 5), False)
+
+
+def test_a_mark_holds_for_the_text_that_was_marked() -> None:
+    """Where a participant has handed in another text since, it waits again."""
+    given = Given(q="q", kind="text", value="I refer her today.")
+    assert mark(written_answer("q"), given, marked("A", "Not today.", stops=2, plain=1)).waits
+
+
+def test_an_answer_that_was_not_written_waits_for_nobody() -> None:
+    """What was left open earns nothing, and a person need not look at it."""
+    made = mark(written_answer("q"), Given(q="q", kind="text", value=None))
+    assert (int(made.mark), made.waits, made.given) == (0, False, False)
 
 
 subsets = st.sets(st.sampled_from(OPTIONS))

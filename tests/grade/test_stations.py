@@ -2,7 +2,8 @@
 
 import pytest
 
-from builder.grade.stations import points, station_requirement
+from builder.grade.scoring.rubric import points
+from builder.grade.stations import station_requirement
 from builder.model.records import Requirement
 from builder.model.station import StationSheet
 from tests.records.made import STATION, person, station_sheet
@@ -45,7 +46,7 @@ def test_the_pass_mark_itself_passes() -> None:
         }
     )
     sheet = station_sheet(ANN, toes=1, overlap=0)
-    assert points(four, sheet) == four.pass_mark
+    assert points(four.criteria, sheet.marked) == four.pass_mark
     assert station_requirement(four, [sheet], ANN).met
 
 

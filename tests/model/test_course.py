@@ -7,7 +7,8 @@ import pytest
 from pydantic import ValidationError
 
 from builder.model.board import BoardRules
-from builder.model.course import AgendaItem, CourseFile, CourseTest
+from builder.model.course import AgendaItem, CourseFile
+from builder.model.plan import CourseTest
 from tests.check.small_course import COURSE
 
 TEST: dict[str, Any] = {

@@ -13,6 +13,7 @@ from builder.model.code import ALPHABET, LENGTH, check_character
 from builder.model.course import AgendaItem, CourseFile
 from builder.model.handed import checksum
 from builder.model.key import Key, KeyAnswer, KeyRing
+from builder.model.marking import Marked
 from builder.model.records import ClassFolder, Terms
 from builder.model.station import AutomaticFail, Criterion, Station, StationSheet
 from builder.model.taught import Participant, Presence, TaughtClass
@@ -159,6 +160,30 @@ def ring(questions: int = 10, must_pass: int = 1, **changed: object) -> KeyRing:
         "keys": keys,
     }
     return KeyRing.model_validate({**plain, **changed})
+
+
+RUBRIC = {
+    "asked": "What do you tell her?",
+    "example": "I do not work on it today.",
+    "criteria": (
+        {"id": "stops", "title": "Stops", "levels": ("No", "In part", "Yes"), "weight": 2},
+        {"id": "plain", "title": "Speaks plainly", "levels": ("No", "Yes")},
+    ),
+}
+
+
+def written_answer(question: str, **changed: object) -> KeyAnswer:
+    """The key of a question that is answered in words, called `tell_her` by its author."""
+    plain = {"kind": "text", "right": (), "options": (), "policy": "rubric", "rubric": RUBRIC}
+    return key_answer(question, **plain, case="", visit="", topic="written", written="tell_her", **changed)
+
+
+def marked(code: str, answer: str, **levels: int) -> tuple[Marked, ...]:
+    """What a person marked of the answer to `tell_her` in the final test."""
+    place = {"code": code, "test": "final", "question": "tell_her", "by": "Ansel Fathom", "answer": answer}
+    return tuple(
+        Marked.model_validate({**place, "criterion": one, "level": at}) for one, at in levels.items()
+    )
 
 
 def person(number: int, *versions: str, name: str = "") -> Participant:

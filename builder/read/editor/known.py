@@ -12,7 +12,7 @@ from builder.read.folder import BOOKS, COURSE, LESSONS, SHARED, files_in
 from builder.read.shelf import Shelf
 from builder.read.written import Entry, as_entry, read_written
 
-STEMS = {"case": "cases", "station": "stations"}
+STEMS = {"case": "cases", "question": "questions", "station": "stations"}
 
 
 @dataclass(frozen=True)

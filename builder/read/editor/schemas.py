@@ -18,7 +18,7 @@ from builder.read.refer.scopes import CONDITIONS, LIMITS, with_options
 from builder.read.refer.values import FROM_CASE, RECORDED, WORKED_OUT
 
 # What an author adds while writing: offered, but a name that the schema does not know yet is not flagged.
-GROWING = ("objective", "case", "station", "lesson", "test", "contested point")
+GROWING = ("objective", "case", "question", "station", "lesson", "test", "contested point")
 
 _FORMAT = {"const": 1, "description": "The number of this file's format.", "examples": [1]}
 

@@ -8,6 +8,7 @@ from builder.read.kinds.captions import OF_CAPTIONS
 from builder.read.kinds.classes import OF_CLASSES
 from builder.read.kinds.conditions import OF_CONDITIONS
 from builder.read.kinds.folders import OF_FOLDERS
+from builder.read.kinds.marking import OF_MARKING
 from builder.read.kinds.names import OF_NAMES
 from builder.read.kinds.syntax import OF_SYNTAX
 from builder.read.kinds.tables import OF_TABLES
@@ -24,5 +25,6 @@ READ_KINDS: tuple[Kind, ...] = (
     *OF_TABLES,
     *OF_ATTENDANCE,
     *OF_CAPTIONS,
+    *OF_MARKING,
     *OF_WORDS,
 )

@@ -1,6 +1,7 @@
-"""The key of an author-written question, of each kind."""
+"""The key of a question of each kind, as policies take it."""
 
 from fractions import Fraction
+from typing import Any
 
 import pytest
 
@@ -10,44 +11,50 @@ from builder.grade.scoring.matching import MatchKey
 from builder.grade.scoring.number import NumberKey
 from builder.grade.scoring.ordering import OrderKey
 from builder.grade.scoring.panel import PanelKey
-from builder.grade.scoring.registry import POLICIES, score
+from builder.grade.scoring.registry import score
 from builder.grade.scoring.value import Value
-from builder.model.question import AuthorQuestion, QuestionKind
-from tests.model.question_blocks import BLOCKS, QUESTION
+from builder.model.keyed import KeyedParts
+from builder.model.policy import POLICY_NAMES
+from builder.model.question import QUESTION_KINDS, QuestionKind
 
-CASES: list[tuple[QuestionKind, str, str, Keyed | None, Value]] = [
-    ("one", "xy", "", ChoiceKey(("x", "y"), frozenset("x")), "x"),
-    ("many", "xyz", "", ChoiceKey(("x", "y", "z"), frozenset("xy")), ("x", "y")),
-    ("order", "xyz", "", OrderKey(("x", "y", "z"), (("x", "y"), ("y", "z"))), ("x", "y", "z")),
-    ("match", "xy", "abc", MatchKey(frozenset({("x", "a"), ("y", "b")})), (("x", "a"), ("y", "b"))),
-    ("number", "", "", NumberKey(Fraction(15), Fraction(25), "minutes"), "20"),
-    ("panel", "xy", "", PanelKey((("x", 3), ("y", 9))), "y"),
-    ("text", "", "", None, ""),
-]
+XYZ = ("x", "y", "z")
+BY_KIND: dict[QuestionKind, tuple[dict[str, Any], Keyed, Value]] = {
+    "one": ({"right": ("x",)}, ChoiceKey(XYZ, frozenset("x")), "x"),
+    "many": ({"right": ("x", "y")}, ChoiceKey(XYZ, frozenset("xy")), ("x", "y")),
+    "order": (
+        {"right": ("z", "x", "y"), "must": (("z", "x"),)},
+        OrderKey(("z", "x", "y"), (("z", "x"),)),
+        ("z", "x", "y"),
+    ),
+    "match": (
+        {"right": (), "partners": ("a", "b", "c", "d"), "pairs": (("x", "a"), ("y", "b"), ("z", "d"))},
+        MatchKey(frozenset({("x", "a"), ("y", "b"), ("z", "d")})),
+        (("x", "a"), ("y", "b"), ("z", "d")),
+    ),
+    "number": (
+        {"right": (), "within": {"value": 45, "least": "171/4", "most": "189/4", "unit": "minutes"}},
+        NumberKey(Fraction(171, 4), Fraction(189, 4), "minutes"),
+        "45",
+    ),
+    "panel": (
+        {"right": ("y",), "votes": (("x", 3), ("y", 9), ("z", 0))},
+        PanelKey((("x", 3), ("y", 9), ("z", 0))),
+        "y",
+    ),
+}
 
 
-@pytest.mark.parametrize(("kind", "names", "partners", "key", "right"), CASES, ids=[row[0] for row in CASES])
-def test_the_key_holds_what_the_author_wrote(
-    kind: QuestionKind, names: str, partners: str, key: Keyed | None, right: Value
-) -> None:
-    """It goes by the names of the sheet, and its right answer earns everything under every policy."""
-    question = AuthorQuestion.model_validate({**QUESTION, kind: BLOCKS[kind]})
-    made = keyed(question, names, partners)
+@pytest.mark.parametrize("kind", BY_KIND)
+def test_the_right_answer_earns_everything_under_every_policy(kind: QuestionKind) -> None:
+    """The key is what the policies of its kind take, and nothing is lost on the way."""
+    parts, key, right = BY_KIND[kind]
+    made = keyed(KeyedParts.model_validate({"kind": kind, "options": XYZ, **parts}))
     assert made == key
-    if made:
-        assert [score(made, policy, right) for policy in POLICIES[kind]] == [1] * len(POLICIES[kind])
+    assert made is not None
+    assert [score(made, policy, right) for policy in POLICY_NAMES[kind]] == [1] * len(POLICY_NAMES[kind])
 
 
-def test_a_share_is_a_share_of_the_number() -> None:
-    """45 within 5 % is 42.75 to 47.25."""
-    block = {"value": 45, "unit": "minutes", "within_share": "5 %", "because": "So it is taught."}
-    key = keyed(AuthorQuestion.model_validate({**QUESTION, "number": block}), ())
-    assert key == NumberKey(Fraction(171, 4), Fraction(189, 4), "minutes")
-
-
-@pytest.mark.parametrize("kind", ["one", "many", "order", "match", "panel"])
-def test_names_that_are_too_few_are_refused(kind: str) -> None:
-    """No option, step or pair is left without a name."""
-    question = AuthorQuestion.model_validate({**QUESTION, kind: BLOCKS[kind]})
-    with pytest.raises(ValueError, match="zip"):
-        keyed(question, "x", "ab")
+def test_a_written_answer_has_no_key() -> None:
+    """A person marks it; every other kind has one."""
+    assert keyed(KeyedParts(kind="text", options=(), right=())) is None
+    assert {*BY_KIND, "text"} == set(QUESTION_KINDS)

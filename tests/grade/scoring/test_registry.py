@@ -13,11 +13,12 @@ from builder.fault import Fault
 from builder.grade.scoring.choices import CHOICE_POLICIES, ChoiceKey
 from builder.grade.scoring.keyed import Keyed
 from builder.grade.scoring.matching import MATCH_POLICIES, MatchKey
-from builder.grade.scoring.number import NumberKey
+from builder.grade.scoring.number import NUMBER_POLICIES, NumberKey
 from builder.grade.scoring.ordering import ORDER_POLICIES, OrderKey
-from builder.grade.scoring.panel import PanelKey
-from builder.grade.scoring.registry import POLICIES, score
+from builder.grade.scoring.panel import PANEL_POLICIES, PanelKey
+from builder.grade.scoring.registry import score
 from builder.grade.scoring.value import Value
+from builder.model.policy import POLICY_NAMES, USUAL
 from builder.model.question import QUESTION_KINDS
 from tests.grade.scoring.golden import EXAMPLES, earned
 
@@ -58,7 +59,8 @@ scored = st.builds(
 
 
 @pytest.mark.parametrize(
-    ("kind", "policy"), [(kind, policy) for kind in QUESTION_KINDS for policy in POLICIES[kind]]
+    ("kind", "policy"),
+    [(kind, policy) for kind in QUESTION_KINDS if kind != "text" for policy in POLICY_NAMES[kind]],
 )
 def test_every_policy_gives_what_its_examples_say(kind: str, policy: str) -> None:
     """Each has examples, among them one of full marks and one unanswered, and each is met exactly."""
@@ -72,7 +74,7 @@ def test_every_policy_gives_what_its_examples_say(kind: str, policy: str) -> Non
 
 def test_the_examples_name_nothing_unknown() -> None:
     """Every example is of a kind and a policy that are there, says its source, and stands once."""
-    assert all(one["policy"] in POLICIES[one["question"]["kind"]] and one["source"] for one in EXAMPLES)
+    assert all(one["policy"] in POLICY_NAMES[one["question"]["kind"]] and one["source"] for one in EXAMPLES)
     told = sorted(f"{one['question']} {one['policy']} {one['value']}" for one in EXAMPLES)
     assert [name for name, group in groupby(told) if len(list(group)) > 1] == []
 
@@ -133,10 +135,18 @@ def test_only_what_counts_each_option_pays_for_choosing_none() -> None:
     assert paying == {"per_option", "half_point", "over_half"}
 
 
-def test_a_written_answer_has_no_policy() -> None:
-    """Every kind is there; a person marks what is written."""
-    assert set(POLICIES) == set(QUESTION_KINDS)
-    assert [kind for kind in QUESTION_KINDS if not POLICIES[kind]] == ["text"]
+def test_every_policy_that_an_author_may_name_is_there() -> None:
+    """The names of the course file are those of the policies, and what is usual is one of them."""
+    assert {
+        "one": ("exact",),
+        "many": tuple(CHOICE_POLICIES),
+        "order": tuple(ORDER_POLICIES),
+        "match": tuple(MATCH_POLICIES),
+        "number": tuple(NUMBER_POLICIES),
+        "panel": tuple(PANEL_POLICIES),
+        "text": ("rubric",),
+    } == POLICY_NAMES
+    assert [kind for kind in QUESTION_KINDS if USUAL[kind] not in POLICY_NAMES[kind]] == []
 
 
 def test_an_unknown_policy_is_a_fault() -> None:
