@@ -15,6 +15,7 @@ STYLES = sorted(LOOK.rglob("*.css"))
 FILLED = re.compile(r"\{#.*?#\}|\{%.*?%\}|\{\{.*?\}\}|<script\b.*?</script>|<style\b.*?</style>", re.DOTALL)
 EXPRESSION = re.compile(r"\{\{(.*?)\}\}", re.DOTALL)
 CLASSES = re.compile(r'class="(?:\{\{.*?\}\}|[^"])*"')
+ATTRIBUTES = re.compile(r'\b[\w-]+=""')
 LITERAL = re.compile(r'"((?:[^"\\\n]|\\.)*)"|' + r"'((?:[^'\\\n]|\\.)*)'")
 COMMENT = re.compile(r"/\*.*?\*/|(?m:^\s*//.*$)", re.DOTALL)
 SENTENCE = re.compile(r"[^\W\d_]{2,}[.,!?]? [^\W\d_]{2,}|^[A-Z][a-z]+")
@@ -48,7 +49,7 @@ class _Words(HTMLParser):
 def in_template(text: str) -> list[str]:
     """The words that a template says by itself, in markup and in what it fills in."""
     parser = _Words()
-    parser.feed(FILLED.sub("", text))
+    parser.feed(ATTRIBUTES.sub("", FILLED.sub("", text)))
     literals = [one for part in EXPRESSION.findall(CLASSES.sub("", text)) for one in in_script(part)]
     return [*(one.strip() for one in parser.found if re.search(r"[^\W\d_]{2,}", one)), *literals]
 
