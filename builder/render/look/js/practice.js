@@ -1,6 +1,6 @@
 /* A practice case unfolds: one question after another, one visit after another; what is over folds.
 
-   The address says how: #blank asks everything, #worked shows everything, #part shows the first visit worked (of a
+   The address says how: #blank asks everything, #worked shows everything, #part shows visit one worked (of a
    single visit the first half of its questions) and asks the rest. */
 (function () {
   "use strict";
