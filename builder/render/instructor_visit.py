@@ -14,6 +14,7 @@ from builder.model.judgement import (
     VisitJudgement,
 )
 from builder.model.rested import phase_reviewed, severity_reviewed
+from builder.model.rule import URGENCIES
 from builder.model.span import exact_span
 from builder.render.draw.pattern import swatch
 from builder.render.instructor_found import consented, found, screened, when_line
@@ -52,6 +53,8 @@ def visit_key(made: Maker, at: str, case: Case, visit: Visit, judged: VisitJudge
         "wrong": _options(made, at, visit.wrong, judged.wrong, judged),
         "doses": _doses(made, judged),
         "usual": _usual(made, judged),
+        "before": _before(made, judged),
+        "ending": _ending(made, judged),
         "next": visit.next or "",
     }
 
@@ -118,3 +121,23 @@ def _usual(made: Maker, judged: VisitJudgement) -> list[Usual]:
     order = ("refer", *ANSWERS[:1], "wrong", *ANSWERS[1:])
     rows = [Usual(mark, word, names) for (mark, word), names in groups.items()]
     return sorted(rows, key=lambda row: order.index(row.mark))
+
+
+def _before(made: Maker, judged: VisitJudgement) -> list[tuple[str, list[str]]]:
+    """For each chosen technique, the history that must be known before it."""
+    content = made.course.content
+    asked: dict[int, list[str]] = {}
+    for one in judged.doubts:
+        if one.chosen is not None and one.matters:
+            asked.setdefault(one.chosen, []).append(content.facts.facts[one.fact].label)
+    return [(content.cards[judged.chosen[place].card].name, labels) for place, labels in asked.items()]
+
+
+def _ending(made: Maker, judged: VisitJudgement) -> list[tuple[str, list[str]]]:
+    """What would send this client on if it came up now, the most urgent first."""
+    facts = made.course.content.facts.facts
+    groups = {
+        urgency: [facts[one.fact].label for one in judged.turns if one.urgency == urgency]
+        for urgency in reversed(URGENCIES)
+    }
+    return [(made.say(f"urgency_{urgency}"), labels) for urgency, labels in groups.items() if labels]

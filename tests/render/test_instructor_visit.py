@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from builder.model.judgement import Asked, PhaseJudgement, SessionJudgement
+from builder.model.judgement import Asked, Doubt, PhaseJudgement, SessionJudgement, Turn
 from builder.render.instructor_visit import visit_key
 from builder.render.maker import maker
 from tests.render.sample_instructor import private_page
@@ -106,6 +106,23 @@ def test_the_library_is_sorted_by_answer() -> None:
         "Not today's aim Refer",
         "Not yet Cross-fibre friction",
     ]
+
+
+def test_what_must_be_asked_and_what_would_refer_stand_by_name() -> None:
+    """For each technique the history it waits for, for each urgency the flags; nothing that is idle."""
+    landing = case("landing")
+    doubts = (
+        Doubt("calf_pain", "Q?", 0, matters=True),
+        Doubt("heat", "Q?", 0),
+        Doubt("heat", "Q?", None, matters=True),
+    )
+    turns = (Turn("heat", "yes"), Turn("calf_pain", "yes", "days"), Turn("heat", "yes", "emergency"))
+    judged = replace(judged_visit(), doubts=doubts, turns=turns)
+    told = visit_key(MADE, "cases/landing.md", landing, landing.visits[0], judged)
+    facts = MADE.course.content.facts.facts
+    pain, heat = facts["calf_pain"].label, facts["heat"].label
+    assert told["before"] == [("Cold pack", [pain])]
+    assert told["ending"] == [("Emergency", [heat]), ("Within days", [pain])]
 
 
 def test_what_happened_next_ends_the_visit() -> None:
