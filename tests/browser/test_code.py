@@ -81,6 +81,35 @@ def test_a_code_can_be_pasted(visit: Visit) -> None:
     page.wait_for_url("**/final-b.html#code=*")
 
 
+@pytest.mark.parametrize(
+    "pasted",
+    [
+        "3f9k 2mx2 h",
+        "\u201c3F9K\u20142MX\u00b72H\u201d",
+        "\u200b3F9K2MX2H\u00a0",
+        "\uff13\uff26\uff19\uff2b2MX2H",
+        "3F9\u041a2\u041c\u04252\u041d",
+        "3F9K_2MX2/H.",
+    ],
+)
+def test_a_code_is_taken_however_it_comes(visit: Visit, pasted: str) -> None:
+    """With dashes, quotes and spaces of every sort, small, wide, or in letters of another alphabet."""
+    page = visit().go("tests/final.html")
+    typed(page, pasted)
+    page.wait_for_url(f"**/final-a.html#code={code_for('A')}")
+
+
+def test_look_alikes_are_told_apart_by_the_check_character(visit: Visit) -> None:
+    """A one for an L and a nought for a Q are mended where the whole then fits, and only there."""
+    whole = code_for("A", "LX9K2MQ")
+    page = visit().go("tests/final.html")
+    typed(page, whole.replace("L", "1").replace("Q", "0"))
+    page.wait_for_url(f"**/final-a.html#code={whole}")
+    page = visit().go("tests/final.html")
+    typed(page, whole[:-1] + ("2" if whole[-1] != "2" else "3"))
+    assert "whole code" in page.locator("#code-problem").inner_text()
+
+
 def test_a_version_without_a_code_asks_for_it(visit: Visit) -> None:
     """Questions wait; a code of the other version leads there."""
     page = visit().go("tests/final-a.html")

@@ -23,14 +23,16 @@
       told = step;
       news.textContent = step ? say.time_soon.replace("{n}", minutes) : say.time_out;
     }
+    function words(rest) {
+      if (rest === null) return sitting.state.marks.time ? say.time_none : "";
+      return rest > 0 ? say.time_left.replace("{n}", loom.minutes(rest)) : say.time_over;
+    }
     function show() {
-      var rest = left();
-      if (rest === null) {
-        line.textContent = sitting.state.marks.time ? say.time_none : "";
-        return;
-      }
-      line.textContent = rest > 0 ? say.time_left.replace("{n}", loom.minutes(rest)) : say.time_over;
-      warn(loom.minutes(rest));
+      var rest = left(), text = words(rest);
+      if (line.textContent === text) return;
+      line.textContent = text;
+      sitting.tellWhere();
+      if (rest !== null) warn(loom.minutes(rest));
     }
     function begin(event) {
       event.preventDefault();
@@ -47,12 +49,14 @@
     function closed() {
       if (sitting.state.marks.time) return open();
       gate.hidden = false;
+      byId("paper").hidden = true;
       var agreed = loom.given().get("more");
       byId("more").value = agreed;
       if (byId("more").selectedIndex < 0) byId("more").value = "1";
       gate.addEventListener("submit", begin);
     }
     return {
+      line: function () { return loom.data.minutes && left() !== null && left() > 0 ? words(left()) : ""; },
       late: function () { return loom.data.minutes && left() !== null && left() < 0; },
       start: function () { if (loom.data.minutes) closed(); else sitting.open(); },
       found: function () { if (loom.data.minutes && !gate.hidden && sitting.state.marks.time) open(); }

@@ -54,6 +54,7 @@
       byId("handing-title").textContent = say[how];
       if (byId("post-said").textContent !== text) byId("post-said").textContent = text;
       byId("post-again").hidden = how === "received" || how === "sending";
+      byId("sheet-file").classList.add("mild");
       byId("sheet-lede").textContent = how === "received" ? say.sheet_copy_lede : say.sheet_else_lede;
     }
     byId("post-again").addEventListener("click", function () {

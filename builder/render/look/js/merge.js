@@ -32,12 +32,14 @@
     Object.keys(a).concat(Object.keys(b)).sort().forEach(function (name) { made[name] = later(a[name], b[name]); });
     return made;
   }
+  /* What orders two sheets: which was begun first, then anything that is the same everywhere. */
+  function head(state) {
+    return JSON.stringify([String(Date.parse(state.started)).padStart(16, "0"), state.sheet, state.started, state["class"] || ""]);
+  }
   /* The first sheet that was begun gives its number; of every answer and mark the later one holds. */
   loom.merge = function (a, b) {
     if (!a || !b) return a || b;
-    var begun = [a, b].sort(function (one, other) {
-      return Date.parse(one.started) - Date.parse(other.started) || (one.sheet < other.sheet ? -1 : 1);
-    })[0];
+    var begun = head(a) <= head(b) ? a : b;
     return {
       sheet: begun.sheet, started: begun.started, "class": begun["class"],
       rev: Math.max(a.rev, b.rev), tick: Math.max(a.tick, b.tick),

@@ -48,6 +48,12 @@
       paper.hidden = false;
       byId("drafts").hidden = false;
     },
+    /* The bar says what matters most: that nothing is kept, else the time left, else the code. */
+    tellWhere: function () {
+      var where = document.querySelector(".where"), text = clock.line() || say.code_shown.replace("{code}", code);
+      where.classList.toggle("clay-text", kept === "no");
+      where.textContent = kept === "no" ? say.code_not_kept : text;
+    },
     goTo: function (heading) {
       heading.focus({ preventScroll: true });
       heading.scrollIntoView({ block: "start" });
@@ -97,11 +103,10 @@
     kept: function (how) {
       early = null;
       kept = how;
-      var text = { sure: say.kept, quick: say.kept_quick, no: say.not_kept }[how], where = document.querySelector(".where");
+      var text = { sure: say.kept, quick: say.kept_quick, no: say.not_kept }[how];
       if (line.textContent !== text) line.textContent = text;
       line.classList.toggle("clay-text", how === "no");
-      where.classList.toggle("clay-text", how === "no");
-      where.textContent = (how === "no" ? say.code_not_kept : say.code_shown).replace("{code}", code);
+      sitting.tellWhere();
       if (how === "no") byId("drafts").open = true;
     },
     met: met,
@@ -119,7 +124,7 @@
       put(one);
     });
     document.querySelector(".where").classList.remove("title");
-    document.querySelector(".where").textContent = say.code_shown.replace("{code}", code);
+    sitting.tellWhere();
     byId("to-review").hidden = false;
     paper.addEventListener("change", changed);
     paper.addEventListener("input", changed);
