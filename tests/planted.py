@@ -10,6 +10,7 @@ import pytest
 
 from builder.assess import papers, practice
 from builder.assess.question import Choice, Question
+from builder.assess.written import written_question
 from builder.check.leak.withheld import pool_cases
 from builder.doors.site import build_site
 from builder.flow.opened import Opened
@@ -43,16 +44,35 @@ def as_judged(question: Question) -> Question:
 
 
 def turned(question: Question) -> Question:
-    """The world in which the next option is right, for other reasons; what is shown is the same."""
-    places = range(len(question.shown.options))
-    right = sorted((place + 1) % len(places) for place in question.judged.right)
-    said = [replace(question.judged.said[place - 1], reason=f"Turned {place}.") for place in places]
-    return Question(question.shown, replace(question.judged, right=tuple(right), said=tuple(said)))
+    """The world in which something else is right, for other reasons; what is shown is the same.
+
+    The next option, the next step first, the next partner, twice the number, the votes of the next one.
+    """
+    shown, judged = question.shown, question.judged
+    places = range(len(shown.options))
+    right = [(place + 1) % len(places) for place in judged.right]
+    pairs = [(left, (partner + 1) % len(shown.partners)) for left, partner in judged.pairs]
+    return Question(
+        shown,
+        replace(
+            judged,
+            right=tuple(right if shown.kind == "order" else sorted(right)),
+            said=tuple(replace(judged.said[place - 1], reason=f"Turned {place}.") for place in places),
+            must=tuple((then, first) for first, then in judged.must),
+            pairs=tuple(pairs),
+            spare=tuple(one and replace(one, reason="Turned.") for one in judged.spare),
+            votes=(*judged.votes[1:], *judged.votes[:1]),
+            within=judged.within and judged.within.model_copy(update={"most": judged.within.most * 2 + 1}),
+            numbers=tuple((value, replace(said, reason="Turned.")) for value, said in judged.numbers),
+            rubric=judged.rubric and judged.rubric.model_copy(update={"example": "Turned."}),
+        ),
+    )
 
 
 def turn_judgements(patch: pytest.MonkeyPatch, course: Course, turn: Turn) -> None:
-    """Have everything that is made of tested cases judged otherwise, wherever it is made."""
+    """Have all that is tested judged otherwise, wherever it is made: of cases, or as an author wrote it."""
     tested = {case.id for case in pool_cases(course)}
+    patch.setattr(papers, "written_question", lambda *given: turn(written_question(*given)))
     for module in (papers, practice):
         plain = module.questions_of
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 from hypothesis import given
@@ -15,9 +16,11 @@ from builder.check.leaks import find_leaks
 from builder.flow import build as building
 from builder.flow import sides
 from builder.flow.opened import Opened
-from builder.model.key import KeyRing
+from builder.model.key import KeyAnswer, KeyRing
+from builder.model.keyed import KeyedParts
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
+from builder.model.question import QUESTION_KINDS
 from builder.render.student import student_site
 from tests.assess.sample import SECRET, judged
 from tests.check.leak.site import CASES, COURSE
@@ -72,6 +75,8 @@ def test_papers_are_the_same_whatever_is_right(data: st.DataObject) -> None:
     """For any choice of right options and any reasons: the same papers byte for byte, under another key."""
 
     def anew(question: Question) -> Question:
+        if question.shown.kind not in ("one", "many"):
+            return turned(question) if data.draw(st.booleans()) else question
         places = st.integers(0, len(question.shown.options) - 1)
         right = data.draw(st.sets(places, min_size=1))
         said = tuple(data.draw(st.permutations(question.judged.said)))
@@ -84,13 +89,26 @@ def test_papers_are_the_same_whatever_is_right(data: st.DataObject) -> None:
 
 
 def test_the_turned_world_has_another_key() -> None:
-    """The two worlds compared here do differ: no question keeps its right options or its reasons."""
+    """The two worlds compared here do differ: no question keeps what is right, or its reasons."""
     ring, other = made(as_judged)[1], made(turned)[1]
     for key, key_of_other in zip(ring.keys, other.keys, strict=True):
         for one, another in zip(key.answers, key_of_other.answers, strict=True):
             assert one.question == another.question
-            assert one.right != another.right
-            assert one.reasons != another.reasons
+            assert KeyedParts(**held(one)) != KeyedParts(**held(another))
+            assert one.reasons != another.reasons or one.kind == "text"
+
+
+def held(answer: KeyAnswer) -> dict[str, Any]:
+    """What a key holds right, without its reasons."""
+    return {name: getattr(answer, name) for name in KeyedParts.model_fields}
+
+
+def test_every_kind_of_question_is_among_those_compared() -> None:
+    """The sample test asks by every kind, so none of the laws here passes one over."""
+    published, ring = made(as_judged)
+    for paper, key in zip(published.papers, ring.keys, strict=True):
+        assert {one.kind for one in paper.questions} == set(QUESTION_KINDS)
+        assert {one.kind for one in key.answers} == set(QUESTION_KINDS)
 
 
 def test_not_one_byte_of_the_site_depends_on_a_key(opened: Opened, tmp_path: Path) -> None:

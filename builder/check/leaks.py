@@ -6,16 +6,20 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 
 from builder.check.leak.marks import marked
-from builder.check.leak.reading import Published, published
+from builder.check.leak.reading import Published, published, words
 from builder.check.leak.withheld import (
     Lookout,
     frame_words,
     of_authors,
     of_content,
     of_keys,
+    of_written,
+    papers_texts,
     pool_cases,
+    pool_questions,
     said_on_purpose,
     shown_in_papers,
+    stems_of,
 )
 from builder.diagnostic import Diagnostic
 from builder.model.key import KeyAnswer, KeyRing
@@ -25,23 +29,26 @@ from builder.place import Place
 SHORT = 60
 _TOKEN = re.compile(r"[a-z0-9]+")
 OURS = "This is a fault of the program, not of the course: publish nothing, and report it."
-THEIRS = "Take the case `{case}` out of the pool of the test, or out of what shows it, and build again."
+THEIRS = "Take the {what} `{name}` out of the pool of the test, or out of what shows it, and build again."
 
 
 class Search:
     """Everything withheld by one course, ready to be looked for in file after file."""
 
     def __init__(self, rings: Sequence[KeyRing], course: Course) -> None:
-        cases = pool_cases(course)
+        cases, questions = pool_cases(course), pool_questions(course)
         aside = said_on_purpose(course)
-        paper = b"".join(one.wording for one in shown_in_papers(cases))
-        self.never = Lookout([*of_keys(rings), *of_authors(cases)], aside + paper)
-        self.elsewhere = Lookout(shown_in_papers(cases), aside)
+        shown = [*shown_in_papers(cases), *stems_of(questions)]
+        paper = b"".join(one.wording for one in shown) + b"".join(map(words, papers_texts(questions)))
+        self.never = Lookout([*of_keys(rings), *of_authors(cases), *of_written(questions)], aside + paper)
+        self.elsewhere = Lookout(shown, aside)
         self.in_tests = Lookout(of_content(course), frame_words(course) + paper)
         self.key_editions = [ring.key_edition for ring in rings]
         self.answers = [answer for ring in rings for key in ring.keys for answer in key.answers]
         self.options = {option for answer in self.answers for option in answer.options}
-        self.names = {case.id: _address(case.id) for case in cases if case.id not in _own_names(course)}
+        own = _own_names(course)
+        tested = [("case", one.id) for one in cases] + [("question", one.id) for one in questions]
+        self.names = {(what, name): _address(what, name) for what, name in tested if name not in own}
 
     def says(self) -> str:
         """All that is looked for, as one text: where it is the same, the same file is as clean as before."""
@@ -75,16 +82,19 @@ class Search:
 
     def _texts(self, file: Published, lookout: Lookout) -> Iterator[Diagnostic]:
         for one in lookout.in_file(file):
-            remedy = THEIRS.format(case=one.case) if one.case and "key" not in one.what else OURS
+            remedy = OURS
+            if (one.case or one.question) and "key" not in one.what:
+                what = "case" if one.case else "question"
+                remedy = THEIRS.format(what=what, name=one.case or one.question)
             yield _leak(file, f"It says {one.what}: {_short(one.text)}", remedy, one.text)
 
     def _names(self, file: Published) -> Iterator[Diagnostic]:
-        for case, pattern in self.names.items():
-            named = case in file.text or case.replace("_", "-") in file.text
+        for (what, name), pattern in self.names.items():
+            named = name in file.text or name.replace("_", "-") in file.text
             found = pattern.search(file.text) if named else None
-            if found is not None or _is_named(file.name, case):
-                message = f"It names the tested case `{case}`."
-                yield _leak(file, message, THEIRS.format(case=case), found[0] if found else "")
+            if found is not None or _is_named(file.name, name):
+                message = f"It names the tested {what} `{name}`."
+                yield _leak(file, message, THEIRS.format(what=what, name=name), found[0] if found else "")
         if self.options & set(_TOKEN.findall(file.name)):
             yield _leak(file, "It is named after an option of a test.", OURS, "")
 
@@ -113,11 +123,11 @@ def _is_named(file: str, case: str) -> bool:
     return case in steps or ("_" in case and any(f"_{case}_" in f"_{step}_" for step in steps))
 
 
-def _address(case: str) -> re.Pattern[str]:
-    """A case's id in an address or, where it is no single word, as a value."""
-    slug = re.escape(case).replace("_", "[-_]")
-    address = rf"\bcases?/{slug}\b"
-    return re.compile(rf"{address}|[\"'=#]{slug}(?=[\"'&<\s])" if "_" in case else address)
+def _address(what: str, name: str) -> re.Pattern[str]:
+    """An id in an address or, where it is no single word, as a value."""
+    slug = re.escape(name).replace("_", "[-_]")
+    address = rf"\b{what}s?/{slug}\b"
+    return re.compile(rf"{address}|[\"'=#]{slug}(?=[\"'&<\s])" if "_" in name else address)
 
 
 def _leak(file: Published, message: str, remedy: str, piece: str) -> Diagnostic:

@@ -113,6 +113,31 @@ class AuthorQuestion(Noun):
         """The options of a question where some are right and some wrong; None for every other kind."""
         return self.one or self.many
 
+    @property
+    def shown(self) -> tuple[str, ...]:
+        """The texts of all that can be chosen, ordered or matched."""
+        texts = [one.text for one in self.choices.options] if self.choices else []
+        texts += [one.text for one in self.order.steps] if self.order else []
+        texts += [one.text for one in self.panel.options] if self.panel else []
+        if self.match:
+            texts += [text for one in self.match.pairs for text in (one.left, one.right)]
+            texts += [one.right for one in self.match.spare]
+        return tuple(texts)
+
+    @property
+    def told(self) -> tuple[str, ...]:
+        """All that may be told only once it is answered: reasons, or the example and levels of a rubric."""
+        texts = [one.because for one in self.choices.options] if self.choices else []
+        texts += [one.because for one in self.order.steps] if self.order else []
+        texts += [one.because for one in self.panel.options] if self.panel else []
+        if self.match:
+            texts += [one.because for one in self.match.pairs] + [one.because for one in self.match.spare]
+        if self.number:
+            texts += [self.number.because, *(one.because for one in self.number.wrong)]
+        if self.text:
+            texts += [self.text.example, *(level for one in self.text.criteria for level in one.levels)]
+        return tuple(texts)
+
     @model_validator(mode="after")
     def _one_answer(self) -> Self:
         given = [kind for kind in QUESTION_KINDS if getattr(self, kind) is not None]

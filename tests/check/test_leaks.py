@@ -9,7 +9,7 @@ import pytest
 from builder.check.leaks import find_leaks
 from tests.check.leak.site import COURSE, RING, RINGS, TEST, Site, site, with_text
 
-ANSWER = RING.keys[0].answers[0]
+ANSWER = next(one for one in RING.keys[0].answers if one.case and one.kind == "one")
 RIGHT, WRONG = ANSWER.right[0], next(one for one in ANSWER.options if one not in ANSWER.right)
 REASON = next(text for text in ANSWER.reasons.values() if "[" in text)
 PAGE = "tests/final-a.html"
@@ -46,6 +46,12 @@ def test_a_clean_site_is_let_through() -> None:
         ("lessons/first.html", "<p>Everyday it hurts beta 1 times.</p>"),
         ("search/search_index.js", '{"text": "A pole hit wire_walker"}'),
         ("search/search_index.js", json.dumps({"id": ANSWER.question})),
+        ("lessons/first.html", "<p>Secret ground of the order kind.</p>"),
+        (PAGE, "<p>Secret ground of the match kind.</p>"),
+        ("assets/test.js", "'It still bleeds.'"),
+        ("lessons/first.html", "<p>Which is it, by panel, on a wet day?</p>"),
+        ("index.html", "<a href='questions/asked-number.html'>a question</a>"),
+        ("index.html", '<div data-of="asked_text">'),
         (PAGE, "<!-- drawn by the tool -->"),
         (PAGE, "<p>Because it helps.</p><p>It is so.</p>"),
         (PAGE, f'<script>{{"{ANSWER.question}":"{RIGHT}"}}</script>'),
@@ -93,5 +99,5 @@ def test_a_course_without_tests_has_nothing_to_leak() -> None:
 
 
 def test_the_sample_draws_what_it_should() -> None:
-    """The page under test asks two options and two phases."""
-    assert [len(paper.questions) for paper in TEST.papers] == [4, 4]
+    """The page under test asks two options and two phases, and one question of each kind."""
+    assert [len(paper.questions) for paper in TEST.papers] == [11, 11]

@@ -1,4 +1,4 @@
-"""An author-written question is read and checked, but shown only where a lesson places it."""
+"""An author-written question is shown where a lesson places it, or asked where a test draws it."""
 
 from __future__ import annotations
 
@@ -16,14 +16,16 @@ GOOD = Example("lessons/cold.md", "# Cold\n\n[card cold_pack]\n\n[question cold_
 
 
 def check(evidence: Evidence) -> Iterator[Finding]:
-    """How many questions no lesson places, where there are any."""
+    """How many questions no lesson places and no test draws from, where there are any."""
     tags = [tag for text in evidence.course.lessons.values() for tag in lesson_tags(text)]
     placed = {tag.name for tag in tags if tag.kind == "question"}
+    placed |= {name for test in evidence.course.file.tests for name in test.questions}
     if count := len(evidence.course.questions.keys() - placed):
         what = "question is" if count == 1 else "questions are"
         yield Finding(
             "questions/",
             (),
             f"{count} author-written {what} read and checked, but no page or paper shows them.",
-            "Nothing is lost; a line such as `[question name]` in a lesson shows a practice question.",
+            "Nothing is lost. A line such as `[question name]` in a lesson shows one for practice; a test asks "
+            "those in its list `questions`.",
         )

@@ -38,9 +38,12 @@ class Named:
 
 
 def marked(text: str, answers: Sequence[KeyAnswer]) -> Iterator[tuple[KeyAnswer, str]]:
-    """The questions whose right options are marked in a text, each with how."""
+    """The questions whose right options are marked in a text, each with how.
+
+    Where no option is wrong, as in an order or in what is written, nothing could be marked out.
+    """
     uneven = []
-    for answer in answers:
+    for answer in (one for one in answers if set(one.right) < set(one.options)):
         named = _named(text, answer)
         if _differ(answer, {option: one.before for option, one in named.items()}) or _differ(
             answer, {option: one.after for option, one in named.items()}

@@ -1,4 +1,4 @@
-"""What a published folder must not say: keys, and whatever an author wrote about a case that is tested."""
+"""What a published folder must not say: keys, and whatever an author wrote about what is tested."""
 
 from __future__ import annotations
 
@@ -11,17 +11,19 @@ from builder.check.leak.reading import Published, words
 from builder.model.case import Case
 from builder.model.key import KeyRing
 from builder.model.library import Course
+from builder.model.question import AuthorQuestion
 
 LEAST_WORDS = 2
 
 
 @dataclass(frozen=True)
 class Withheld:
-    """One text that may not be said; `case` is the tested case it is of, if any."""
+    """One text that may not be said; `case` or `question` is the tested one that it is of, if any."""
 
     text: str
     what: str
     case: str = ""
+    question: str = ""
 
     @cached_property
     def wording(self) -> bytes:
@@ -52,6 +54,31 @@ def pool_cases(course: Course) -> list[Case]:
     """Every case in the pool of a test."""
     names = dict.fromkeys(name for test in course.file.tests for name in test.cases)
     return [course.cases[name] for name in names if name in course.cases]
+
+
+def pool_questions(course: Course) -> list[AuthorQuestion]:
+    """Every author-written question in the pool of a test."""
+    names = dict.fromkeys(name for test in course.file.tests for name in test.questions)
+    return [course.questions[name] for name in names if name in course.questions]
+
+
+def of_written(questions: Iterable[AuthorQuestion]) -> Iterator[Withheld]:
+    """The reasons, examples and criteria of tested questions."""
+    for question in questions:
+        for text in question.told:
+            yield Withheld(text, "what the author says of a tested question", question=question.id)
+
+
+def stems_of(questions: Iterable[AuthorQuestion]) -> Iterator[Withheld]:
+    """What tested questions ask, which papers show, and nothing else may."""
+    for question in questions:
+        yield Withheld(question.stem, "what a tested question asks", question=question.id)
+
+
+def papers_texts(questions: Iterable[AuthorQuestion]) -> Iterator[str]:
+    """All that papers show of tested questions beside what they ask."""
+    for question in questions:
+        yield from question.shown
 
 
 def of_keys(rings: Sequence[KeyRing]) -> Iterator[Withheld]:
@@ -92,7 +119,7 @@ def of_content(course: Course) -> Iterator[Withheld]:
 
 
 def said_on_purpose(course: Course) -> bytes:
-    """The words of everything a course publishes apart from tested cases."""
+    """The words of everything a course publishes apart from what is tested."""
     tested = {case.id for case in pool_cases(course)}
     content = course.content
     nouns = [course.file, course.site, content.facts, content.screening, content.phases, content.references]
@@ -100,6 +127,7 @@ def said_on_purpose(course: Course) -> bytes:
     nouns += [case for case in course.cases.values() if case.id not in tested]
     texts = [noun.model_dump_json() for noun in nouns]
     texts += [*course.lessons.values(), *content.words.values()]
+    texts += [one.model_dump_json() for one in course.questions.values() if one.use == "practice"]
     texts += [f"{station.title}\n{station.participant}" for station in course.stations.values()]
     return b"".join(words(text) for text in texts)
 

@@ -1,6 +1,9 @@
 """Questions that have no place yet are counted."""
 
+from dataclasses import replace
+
 from builder.check.checks import questions_not_shown
+from builder.model.plan import EXAMPLE_TEST, CourseTest
 from tests.check.wording.written import course_of, question
 
 
@@ -20,3 +23,12 @@ def test_a_question_that_a_lesson_places_is_not_counted() -> None:
     (left,) = questions_not_shown.check(course_of(one, two, lesson="[question two]\n"))
     assert left.message.startswith("1 author-written question is")
     assert list(questions_not_shown.check(course_of(two, lesson="[question two]\n"))) == []
+
+
+def test_a_question_that_a_test_draws_from_is_not_counted() -> None:
+    """It has its place, though no page shows it before the test."""
+    evidence = course_of(question("What?", "This", "That", name="one"))
+    drawn = CourseTest.model_validate({**EXAMPLE_TEST, "questions": ["one"]})
+    file = evidence.course.file.model_copy(update={"tests": (drawn,)})
+    whole = replace(evidence.course, file=file)
+    assert list(questions_not_shown.check(replace(evidence, course=whole))) == []

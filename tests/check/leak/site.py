@@ -12,9 +12,13 @@ from builder.model.case import Case
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import Paper, PaperQuestion, PublishedTest
+from builder.model.question import QUESTION_KINDS, AuthorQuestion
 from tests.assess.sample import SECRET, a_test, case, course, judged, visit
+from tests.model.question_blocks import BLOCKS, QUESTION
 
-PLAN = [{"objective": "choose", "topic": one, "count": 2} for one in ("option", "phase")]
+OF_CASES = [{"objective": "choose", "topic": one, "count": 2} for one in ("option", "phase")]
+WRITTEN = [{"objective": "choose", "topic": "written", "kind": one, "count": 1} for one in QUESTION_KINDS]
+CHOSEN = ("one", "many", "panel")
 TOLD = "The hamstring lesson says that it hurts."
 Site = dict[str, bytes]
 
@@ -36,15 +40,26 @@ def own_case(name: str) -> Case:
     return case(name, visits=[own_visit(name, number) for number in (1, 2)])
 
 
+def own_question(kind: str) -> AuthorQuestion:
+    """A question of a kind, kept for the test, whose every reason is its own."""
+    block = json.loads(
+        json.dumps(BLOCKS[kind]).replace("So it is taught.", f"Secret ground of the {kind} kind.")
+    )
+    name, stem = f"asked_{kind}", f"Which is it, by {kind}, on a wet day?"
+    return AuthorQuestion.model_validate({**QUESTION, "id": name, "stem": stem, "use": "test", kind: block})
+
+
 CASES = [own_case("wire_walker"), own_case("beta"), own_case("practised")]
+QUESTIONS = {one.id: one for one in map(own_question, QUESTION_KINDS)}
 COURSE: Course = replace(
     course(
         CASES,
-        tests=[a_test(["wire_walker", "beta"], plan=PLAN)],
+        tests=[a_test(["wire_walker", "beta"], plan=[*OF_CASES, *WRITTEN], questions=list(QUESTIONS))],
         practice=[{"id": "set", "title": "A set", "cases": ["practised"]}],
         lessons=[{"file": "first.md", "title": "A lesson"}],
     ),
     lessons={"first": TOLD},
+    questions=QUESTIONS,
 )
 ((TEST, RING),) = papers_and_keys(COURSE, judged(CASES), SECRET)
 RINGS: tuple[KeyRing, ...] = (RING,)
@@ -55,13 +70,26 @@ def version_page(paper: Paper) -> str:
     parts = [f"<h1>{html.escape(paper.title)} {paper.version}</h1>"]
     for asked in paper.questions:
         parts.append(f'<section id="{asked.id}"><p>{html.escape(_story(asked))}</p><h2>{asked.stem}</h2>')
-        for option in asked.options:
+        parts += _fields(asked)
+        for option in asked.options if asked.kind in CHOSEN else ():
             chips = "".join(f'<span class="chip">{html.escape(one)}</span>' for one in option.chips)
             control = f'<input type="radio" name="{asked.id}" value="{option.id}">'
             parts.append(f'<label class="option">{control}<b>{html.escape(option.title)}</b>{chips}</label>')
         parts.append("</section>")
     data = json.dumps([{"q": one.id, "kind": one.kind} for one in paper.questions])
     return f"<html>{''.join(parts)}<script>var asked={data}</script></html>"
+
+
+def _fields(asked: PaperQuestion) -> list[str]:
+    """The fields of a question that is not answered by choosing an option."""
+    if asked.kind == "order":
+        return [f'<li data-step="{one.id}"><select></select>{one.title}</li>' for one in asked.options]
+    if asked.kind == "match":
+        partners = "".join(f'<option value="{one.id}">{one.title}</option>' for one in asked.partners)
+        return [
+            f'<p>{one.title}<select data-left="{one.id}">{partners}</select></p>' for one in asked.options
+        ]
+    return [] if asked.kind in CHOSEN else [f'<input name="{asked.id}">']
 
 
 def _story(asked: PaperQuestion) -> str:

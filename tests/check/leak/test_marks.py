@@ -84,3 +84,11 @@ def test_naming_one_option_more_is_a_mark_only_if_it_fits_everywhere() -> None:
     assert list(marked(f"{everywhere} {first}", [ANSWER, other])) == []
     right = "o2bbbb o4dddd"
     assert len(list(marked(f"{everywhere} {right}", [ANSWER, other]))) == 2
+
+
+@pytest.mark.parametrize("kind", ["order", "number", "text"])
+def test_where_no_option_is_wrong_none_is_marked_out(kind: str) -> None:
+    """All steps of an order are right, and what is written has no options: nothing is found by mistake."""
+    options = ANSWER.options if kind == "order" else ()
+    answer = ANSWER.model_copy(update={"kind": kind, "options": options, "right": options})
+    assert list(marked(page(right=" data-right"), [answer])) == []

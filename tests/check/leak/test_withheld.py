@@ -1,5 +1,7 @@
 """What is withheld, and what is said on purpose all the same."""
 
+from dataclasses import replace
+
 from builder.check.leak.reading import published, words
 from builder.check.leak.withheld import (
     Lookout,
@@ -8,10 +10,15 @@ from builder.check.leak.withheld import (
     of_authors,
     of_content,
     of_keys,
+    of_written,
+    papers_texts,
     pool_cases,
+    pool_questions,
     said_on_purpose,
     shown_in_papers,
+    stems_of,
 )
+from builder.model.question import QUESTION_KINDS
 from tests.check.leak.site import CASES, COURSE, RINGS
 
 
@@ -82,3 +89,20 @@ def test_the_course_says_lessons_and_practice_on_purpose() -> None:
     assert words("Secret ending 1 of beta") not in said
     assert words("The cold") in said
     assert words("Secret") not in frame_words(COURSE)
+
+
+def test_what_an_author_says_of_a_tested_question_is_withheld() -> None:
+    """Reasons of every kind, the example and the levels; what it asks may stand on papers alone."""
+    questions = pool_questions(COURSE)
+    texts = {one.text for one in of_written(questions)}
+    assert {f"Secret ground of the {kind} kind." for kind in QUESTION_KINDS if kind != "text"} <= texts
+    assert "It still bleeds." in texts
+    assert {one.text for one in stems_of(questions)} == {one.stem for one in questions}
+    assert {"Lay the pad", "limit the injury", "acute", "Wait"} <= set(papers_texts(questions))
+
+
+def test_a_practice_question_is_said_on_purpose() -> None:
+    """What a lesson places may be said; a question of a test may not, even where nothing draws it yet."""
+    ours = {name: one.model_copy(update={"use": "practice"}) for name, one in COURSE.questions.items()}
+    assert words("Secret ground of the one kind") not in said_on_purpose(COURSE)
+    assert words("Secret ground of the one kind") in said_on_purpose(replace(COURSE, questions=ours))
