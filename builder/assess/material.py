@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from typing import Literal
 
@@ -31,7 +31,7 @@ class Text:
 
     stem: str
     hint: str
-    kind: Literal["one", "many"] = "one"
+    kind: Literal["one", "many", "order"] = "one"
 
 
 @dataclass(frozen=True)
@@ -57,6 +57,13 @@ class Material:
     def ordered(self, topic: QuestionTopic, text: Text, rows: Iterable[Row], part: str = "") -> Question:
         """A question whose options rise in an order of their own."""
         return self._joined(topic, text, list(rows), part, in_order=True)
+
+    def steps(self, topic: QuestionTopic, text: Text, rows: Iterable[Row], part: str = "") -> Question:
+        """A question whose options are put in order; the rows stand in the right one, and show by text."""
+        right = list(rows)
+        shown = sorted(right, key=lambda row: row.choice.title)
+        question = self._joined(topic, text, shown, part, in_order=False)
+        return replace(question, judged=replace(question.judged, right=tuple(map(shown.index, right))))
 
     def _joined(
         self, topic: QuestionTopic, text: Text, rows: list[Row], part: str, *, in_order: bool

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Container, Mapping, Sequence
 from types import MappingProxyType
 
+from builder.assess.keyed import keyed_parts
 from builder.assess.laying import Laid, laid_out
 from builder.assess.opaque import Opaque
 from builder.assess.question import Judged, Question
@@ -91,13 +92,12 @@ def _one_of_a_topic(questions: Sequence[Question]) -> list[Question]:
 
 def _question(question: Question, laid: Laid) -> PracticeQuestion:
     said = dict(zip(laid.ids, _feedback(question.judged, laid), strict=True))
-    right = {laid.ids[place] for place in question.judged.right}
-    order = [option.id for option in laid.question.options]
+    held = keyed_parts(laid, question.judged)
     return PracticeQuestion(
         topic=question.shown.topic,
         question=laid.question,
-        right=tuple(option for option in order if option in right),
-        feedback=tuple(said[option] for option in order),
+        right=held.right,
+        feedback=tuple(said[option] for option in held.options),
         reviewed=all(one.ground.reviewed for one in question.judged.said),
     )
 

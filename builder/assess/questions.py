@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from types import ModuleType
 
-from builder.assess.kinds import ask_first, dose, option, phase, session, stop
+from builder.assess.kinds import ask_first, dose, option, order, phase, session, stop
 from builder.assess.material import Material
 from builder.assess.question import Question
 from builder.model.case import Case
 from builder.model.judgement import VisitJudgement
 from builder.model.library import Course
 
-KINDS: tuple[ModuleType, ...] = (session, phase, option, dose, ask_first, stop)
+KINDS: tuple[ModuleType, ...] = (session, phase, option, dose, order, ask_first, stop)
 
 
 def questions_of(

@@ -20,6 +20,10 @@ TELL_EACH_OTHER = (
     {"ask_first", "phase"},
     {"ask_first", "option"},
     {"stop", "session"},
+    {"order", "session"},
+    {"order", "phase"},
+    {"order", "option"},
+    {"order", "dose"},
 )
 
 

@@ -10,7 +10,7 @@ from builder.model.noun import Id, Noun, Share, Text, Truth
 from builder.model.policy import USUAL, ManyPolicy, MatchPolicy, OrderPolicy
 from builder.model.question import QuestionKind
 
-QuestionTopic = Literal["session", "phase", "option", "dose", "ask_first", "stop", "written"]
+QuestionTopic = Literal["session", "phase", "option", "dose", "order", "ask_first", "stop", "written"]
 TOPICS: tuple[QuestionTopic, ...] = get_args(QuestionTopic)
 
 
@@ -19,8 +19,8 @@ class PlanRow(Noun):
 
     objective: Id = Field(description="The objective the questions are drawn for.", examples=["choose"])
     topic: QuestionTopic = Field(
-        description="What is asked: go on or refer, the phase, the option, its dose, what to ask first, what "
-        "would end the session; or `written`, a question out of the test's `questions`.",
+        description="What is asked: go on or refer, the phase, the option, its dose, the order of strokes, "
+        "what to ask first, what would end the session; or `written`, one of the test's `questions`.",
         examples=["option"],
     )
     kind: QuestionKind | None = Field(

@@ -26,10 +26,10 @@ class ToldRow:
 
 
 def told_rows(asked: PracticeQuestion) -> list[ToldRow]:
-    """The rows of a question, what is right first; grounds that only repeat the row before are left out."""
+    """The rows of a question, what is right first, steps in order; no ground is told twice running."""
     shown = {option.id: option for option in asked.question.options}
     alike: dict[tuple[object, ...], list[Feedback]] = {}
-    for said in sorted(asked.feedback, key=lambda one: one.option not in asked.right):
+    for said in sorted(asked.feedback, key=lambda one: _place(asked, one.option)):
         sign = (said.mark, said.word, said.reason, said.rests_on, said.contested, said.option in asked.right)
         alike.setdefault(sign, []).append(said)
     rows = [_row(some, shown, right=some[0].option in asked.right) for some in alike.values()]
@@ -39,6 +39,13 @@ def told_rows(asked: PracticeQuestion) -> list[ToldRow]:
 def changes_of(asked: PracticeQuestion) -> list[str]:
     """What would change an answer, over all options, each once."""
     return list(dict.fromkeys(text for one in asked.feedback for text in one.would_change))
+
+
+def _place(asked: PracticeQuestion, option: str) -> int:
+    """What is right comes first, as shown; steps come in their right order."""
+    if option not in asked.right:
+        return len(asked.right)
+    return asked.right.index(option) if asked.question.kind == "order" else 0
 
 
 def _row(some: list[Feedback], shown: dict[str, PaperOption], *, right: bool) -> ToldRow:

@@ -31,3 +31,12 @@ def test_the_same_text_is_offered_once() -> None:
     """Two options that read the same cannot be told apart, so one is offered."""
     asked = material().question("option", Text("s", "h"), [row("a"), row("a"), row("b")])
     assert [one.title for one in asked.shown.options] == ["a", "b"]
+
+
+def test_steps_are_shown_by_their_text_and_right_in_the_order_given() -> None:
+    """What stands first in the file leaves no trace in what is shown."""
+    made, text = material(), Text("Order?", "Put them.", "order")
+    rows = [row(title, right=True) for title in ("c", "a", "b")]
+    question = made.steps("order", text, rows)
+    assert [one.title for one in question.shown.options] == ["a", "b", "c"]
+    assert (question.judged.right, question.shown.in_order) == ((2, 0, 1), False)

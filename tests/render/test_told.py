@@ -11,6 +11,13 @@ def test_what_is_right_comes_first() -> None:
     assert [row.right for row in rows] == [row.key for row in rows] == [True, False, False]
 
 
+def test_steps_come_in_their_right_order() -> None:
+    """However they are shown, the first step is told first."""
+    asked = option_question("q2").model_copy(update={"right": ("rub", "glide", "pack")})
+    steps = asked.model_copy(update={"question": asked.question.model_copy(update={"kind": "order"})})
+    assert [row.options[0].id for row in told_rows(steps)] == ["rub", "glide", "pack"]
+
+
 def test_options_of_one_reason_share_a_row() -> None:
     """Two wrong phases with the same reason are told together; a mark that says right is not said twice."""
     rows = told_rows(phase_question())

@@ -40,13 +40,13 @@
     if (isDecided(step) && kind(step).read(fieldset(step)) === null) delete state.answers[name(step)];
   }
   function tell(step, decided) {
-    var said = decided ? kind(step).said(fieldset(step)) : "", chose = step.querySelector(".chose");
-    var value = decided ? [].concat(state.answers[name(step)]) : [], ordered = fieldset(step).dataset.kind === "order";
+    var value = decided ? [].concat(state.answers[name(step)]) : [], chose = step.querySelector(".chose");
+    var right = step.querySelector(".line").dataset.right.split(" "), ordered = fieldset(step).dataset.kind === "order";
     step.querySelectorAll(".yours").forEach(function (tag) {
       tag.hidden = ordered || value.indexOf(tag.dataset.of) < 0;
     });
-    var held = step.querySelector(".line b").textContent;
-    chose.textContent = said && said !== held ? chose.dataset.chose.replace("#", said) : "";
+    var alike = ordered ? value.join() === right.join() : value.slice().sort().join() === right.slice().sort().join();
+    chose.textContent = alike || !decided ? "" : chose.dataset.chose.replace("#", kind(step).said(fieldset(step)));
   }
   function layStep(step, given, last) {
     var decided = !given && isDecided(step), told = step.querySelector(".reveal"), shown = given || decided;
