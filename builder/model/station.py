@@ -21,6 +21,11 @@ class Criterion(Noun):
     weight: int = Field(
         default=1, ge=1, le=10, description="How much it counts beside the others.", examples=[2]
     )
+    objectives: tuple[Id, ...] = Field(
+        default=(),
+        description="What it proves; empty means all that its station proves.",
+        examples=[["perform"]],
+    )
 
 
 class AutomaticFail(Noun):

@@ -13,12 +13,14 @@ from builder.model.paper import PublishedTest
 from builder.model.practice import PracticeCase
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
-from builder.render.instructor_address import CARDS, COVERAGE, RULES, SOURCES, of_room
+from builder.render.instructor_address import CARDS, COVERAGE, MATRIX, POLICIES, RULES, SOURCES, of_room
 from builder.render.instructor_cards import cards_page
 from builder.render.instructor_case import case_page
 from builder.render.instructor_coverage import coverage_page
 from builder.render.instructor_key import key_pages
 from builder.render.instructor_mark import marked
+from builder.render.instructor_matrix import matrix_page
+from builder.render.instructor_policies import policies_page
 from builder.render.instructor_room import room_page
 from builder.render.instructor_rules import rules_page
 from builder.render.instructor_sources import sources_page
@@ -50,7 +52,8 @@ def instructor_site(
     stations = [page for station in course.stations.values() for page in station_pages(made, station)]
     reference = [rules_page(made), cards_page(made), sources_page(made)]
     pages = [start_page(made, tests), *keys, *cases, *stations, *_rooms(made, known, rooms)]
-    pages += [coverage_page(made, rings), *reference, flags_page(made)]
+    pages += [coverage_page(made, rings), matrix_page(made, rings), policies_page(made)]
+    pages += [*reference, flags_page(made)]
     return marked(made, site_plan(made, pages, _sections(made, keys, cases, stations), address.FLAGS))
 
 
@@ -83,7 +86,7 @@ def _sections(
         SiteSection(title=say("i_keys"), pages=_addresses(keys)),
         SiteSection(title=say("i_cases"), pages=_addresses(cases)),
         SiteSection(title=say("i_stations"), pages=_addresses(stations)),
-        SiteSection(title=say("i_coverage"), pages=(COVERAGE,)),
+        SiteSection(title=say("i_coverage"), pages=(COVERAGE, MATRIX, POLICIES)),
         SiteSection(title=say("i_reference"), pages=(RULES, CARDS, SOURCES)),
         SiteSection(title=say("flags"), pages=(address.FLAGS,)),
     ]

@@ -5,6 +5,8 @@ from __future__ import annotations
 from builder.render.address import of_case, of_version
 
 COVERAGE = "coverage.md"
+MATRIX = "matrix.md"
+POLICIES = "policies.md"
 RULES = "rules.md"
 CARDS = "cards.md"
 SOURCES = "sources.md"

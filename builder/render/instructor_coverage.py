@@ -5,16 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from builder.model.case import Case
-from builder.model.course import AgendaItem, Lesson, Objective
+from builder.model.course import AgendaItem, Objective
 from builder.model.key import Key, KeyRing
-from builder.model.lesson import lesson_tags
-from builder.model.library import Course
+from builder.model.matrix import Served, matrix
 from builder.model.site import SitePage
 from builder.render.instructor_address import COVERAGE
-from builder.render.instructor_station import objectives_of
 from builder.render.maker import Maker, all_reviewed
-from builder.render.student_start import stem_of
 
 
 @dataclass(frozen=True)
@@ -56,7 +52,7 @@ class Row:
 
 def coverage_page(made: Maker, rings: tuple[KeyRing, ...]) -> SitePage:
     """The matrix of objectives, and its holes by name."""
-    rows = [_row(made, one, rings) for one in made.course.file.objectives]
+    rows = [_row(made, one, rings) for one in matrix(made.course)]
     return made.page(
         COVERAGE,
         made.say("i_coverage"),
@@ -69,33 +65,21 @@ def coverage_page(made: Maker, rings: tuple[KeyRing, ...]) -> SitePage:
     )
 
 
-def _row(made: Maker, objective: Objective, rings: tuple[KeyRing, ...]) -> Row:
-    course, say, name = made.course, made.say, objective.id
-    lessons = [one.title for one in course.file.lessons if name in _lesson_objectives(course, one)]
-    practice = [case.title for case in _practised(course) if name in case.objectives]
-    stations = [one.title for one in course.stations.values() if name in objectives_of(made, one)]
-    items = [one for one in course.file.agenda if name in one.objectives]
+def _row(made: Maker, served: Served, rings: tuple[KeyRing, ...]) -> Row:
+    say, name = made.say, served.objective.id
+    lessons = [one.title for one in served.lessons]
+    practice = [case.title for case in served.practice]
+    stations = [one.station.title for one in served.proofs]
     return Row(
-        objective=objective,
+        objective=served.objective,
         lessons=Cell(say("lessons"), len(lessons), "; ".join(lessons)),
         practice=Cell(say("practice"), len(practice), "; ".join(practice)),
         tests=tuple(_questions(made, ring, key, name) for ring in rings for key in ring.keys),
         stations=Cell(say("i_stations"), len(stations), "; ".join(stations)),
-        minutes=Cell(say("i_minutes"), sum(map(_minutes, items)), "; ".join(one.title for one in items)),
+        minutes=Cell(
+            say("i_minutes"), sum(map(_minutes, served.agenda)), "; ".join(one.title for one in served.agenda)
+        ),
     )
-
-
-def _lesson_objectives(course: Course, lesson: Lesson) -> set[str]:
-    """The objectives a lesson names, or else those of the cases it places."""
-    tags = lesson_tags(course.lessons.get(stem_of(lesson.file), ""))
-    placed = [course.cases[tag.name] for tag in tags if tag.kind == "case" and tag.name in course.cases]
-    return set(lesson.objectives) or {one for case in placed for one in case.objectives}
-
-
-def _practised(course: Course) -> list[Case]:
-    """The practice cases, each once."""
-    names = dict.fromkeys(case for one in course.file.practice for case in one.cases)
-    return [course.cases[name] for name in names if name in course.cases]
 
 
 def _questions(made: Maker, ring: KeyRing, key: Key, objective: str) -> Cell:

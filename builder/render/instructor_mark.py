@@ -7,7 +7,7 @@ from builder.render.assets import LOOK
 from builder.render.maker import Maker
 
 STYLE = "assets/look.css"
-OWN = ("instructor", "room")
+OWN = ("instructor", "room", "matrix")
 MARGIN = "font: 8pt system-ui, sans-serif;"
 
 

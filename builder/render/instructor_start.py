@@ -14,6 +14,8 @@ from builder.render import address
 from builder.render.instructor_address import (
     CARDS,
     COVERAGE,
+    MATRIX,
+    POLICIES,
     RULES,
     SOURCES,
     of_handouts,
@@ -42,7 +44,10 @@ def start_page(made: Maker, tests: Iterable[tuple[PublishedTest, KeyRing]]) -> S
             (one.title, of_station(one.id), of_handouts(one.id), of_sheet(one.id))
             for one in course.stations.values()
         ],
-        answering=[(made.say("i_coverage"), made.say("i_coverage_note"), COVERAGE)],
+        answering=[
+            (made.say(name), made.say(f"{name}_note"), goal)
+            for name, goal in (("i_coverage", COVERAGE), ("i_grid", MATRIX), ("i_policies", POLICIES))
+        ],
         reference=_reference(made),
         unsigned=_unsigned(made),
         contested=len(_points(course)),

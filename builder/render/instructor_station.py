@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from builder.model.exact import percent
+from builder.model.matrix import objectives_of_station
+from builder.model.owed import policies_at
 from builder.model.site import SitePage
 from builder.model.station import Station
 from builder.render.instructor_address import of_handouts, of_sheet, of_station, of_visit
@@ -20,6 +22,8 @@ def station_pages(made: Maker, station: Station) -> list[SitePage]:
         "sheet": of_sheet(station.id),
         "handouts": of_handouts(station.id),
     }
+    values["policies"] = policies_at(made.course.file, "station")
+    values["client_policies"] = policies_at(made.course.file, "practice_client")
     values |= {"reviewed": all_reviewed(made.course), **_visit(made, station)}
     given, marked = (made.say(f"i_{name}_of", station=station.title) for name in ("handouts", "sheet"))
     return [
@@ -27,11 +31,6 @@ def station_pages(made: Maker, station: Station) -> list[SitePage]:
         made.page(of_handouts(station.id), given, "instructor_handouts", kind="handouts", **values),
         made.page(of_sheet(station.id), marked, "instructor_sheet", kind="sheet", **values),
     ]
-
-
-def objectives_of(made: Maker, station: Station) -> tuple[str, ...]:
-    """The objectives a station proves, or else those of its case."""
-    return station.objectives or made.course.cases[station.case].objectives
 
 
 def most_points(station: Station) -> int:
@@ -56,7 +55,7 @@ def _visit(made: Maker, station: Station) -> dict[str, object]:
         "mechanism": case.mechanism,
         "found": found(made, case, visit),
         "screened": screened(made, visit),
-        "objectives": [texts.get(one, one) for one in objectives_of(made, station)],
+        "objectives": [texts.get(one, one) for one in objectives_of_station(made.course, station)],
         "visit": of_visit(case.id, visit.id),
         "visit_title": f"{case.title}, {visit.title}",
     }

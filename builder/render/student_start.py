@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from builder.model.owed import policies_at
 from builder.model.paper import PublishedTest
 from builder.model.practice import PracticeCase
 from builder.model.site import SitePage
@@ -52,6 +53,7 @@ def start_page(made: Maker, cases: dict[str, PracticeCase], tests: tuple[Publish
         positions=[
             f"{point.replace('_', ' ').capitalize()}: {text}" for point, text in course.file.positions.items()
         ],
+        policies=policies_at(course.file, "start"),
         references=[sources[one].cite for one in course.file.references if one in sources],
     )
 

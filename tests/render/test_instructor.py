@@ -19,7 +19,7 @@ each_page = pytest.mark.parametrize("page", PAGES.values(), ids=PAGES.keys())
 
 
 def test_the_site_has_a_page_for_everything() -> None:
-    """Start, both versions twice, both cases, a station in three pages, coverage, reference and red flags."""
+    """Start, versions twice, cases, a station in three pages, what the course answers for, and reference."""
     assert PAGES.keys() == {
         "index.md",
         "tests/final-a.md",
@@ -33,6 +33,8 @@ def test_the_site_has_a_page_for_everything() -> None:
         "stations/friction-station-handouts.md",
         "stations/friction-station-sheet.md",
         "coverage.md",
+        "matrix.md",
+        "policies.md",
         "rules.md",
         "cards.md",
         "sources.md",

@@ -5,8 +5,8 @@ from fractions import Fraction
 from hypothesis import given
 from hypothesis import strategies as st
 
-from builder.render.instructor_station import most_points, objectives_of, points_needed
-from builder.render.maker import maker
+from builder.model.matrix import objectives_of_station
+from builder.render.instructor_station import most_points, points_needed
 from tests.render.sample_instructor import private_page
 from tests.render.sample_judged import judged_course, station
 from tests.render.sample_site import one, said
@@ -33,9 +33,9 @@ def test_the_points_needed_are_the_fewest_that_pass(mark: Fraction) -> None:
 
 def test_a_station_proves_what_it_names() -> None:
     """Its own objectives, or else those of its case."""
-    made = maker(judged_course())
-    assert objectives_of(made, station()) == ("hands",)
-    assert objectives_of(made, station().model_copy(update={"objectives": ()})) == ("phases",)
+    made = judged_course()
+    assert objectives_of_station(made, station()) == ("hands",)
+    assert objectives_of_station(made, station().model_copy(update={"objectives": ()})) == ("phases",)
 
 
 def test_the_rubric_has_a_sentence_for_every_level() -> None:

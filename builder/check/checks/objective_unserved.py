@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from builder.check.evidence import Evidence, Finding
 from builder.diagnostic import Level
 from builder.model.kind import Example
-from builder.model.library import Course
+from builder.model.matrix import matrix
 
 LEVEL: Level = "warning"
 WHY = (
@@ -33,37 +33,13 @@ GOOD = Example(
 
 def check(evidence: Evidence) -> Iterator[Finding]:
     """Objectives that no lesson and no part of the agenda teaches, or that nothing proves."""
-    course = evidence.course
-    taught, proven = _taught(course), _proven(course)
-    for index, one in enumerate(course.file.objectives):
-        lacks = [
-            said
-            for said, names in (
-                ("taught by no lesson and no part of the agenda", taught),
-                ("asked for by no test and no station", proven),
-            )
-            if one.id not in names
-        ]
+    for index, served in enumerate(matrix(evidence.course)):
+        lacks = [] if served.lessons or served.agenda else ["taught by no lesson and no part of the agenda"]
+        lacks += ["asked for by no test and no station"] if "proof" in served.holes else []
         if lacks:
             yield Finding(
                 "course.yml",
                 ("objectives", index, "id"),
-                f"The objective `{one.id}` is {' and '.join(lacks)}.",
+                f"The objective `{served.objective.id}` is {' and '.join(lacks)}.",
                 "Name it where it is taught and in a row of a test's plan or a station, or leave it out.",
             )
-
-
-def _taught(course: Course) -> set[str]:
-    """What lessons and agenda name; a course without an agenda is taught by its lessons alone."""
-    lessons = {name for one in course.file.lessons for name in one.objectives}
-    return lessons | {name for one in course.file.agenda for name in one.objectives}
-
-
-def _proven(course: Course) -> set[str]:
-    planned = {row.objective for test in course.file.tests for row in test.plan}
-    by_case = {
-        name
-        for one in course.stations.values()
-        for name in one.objectives or (course.cases[one.case].objectives if one.case in course.cases else ())
-    }
-    return planned | by_case
