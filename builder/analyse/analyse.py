@@ -35,6 +35,7 @@ def analyse_class(
 
 
 def _version(place: Version, sittings: Sequence[Sitting], key: Key, paper: Paper | None) -> VersionFigures:
+    waiting, sittings = sum(one.waits for one in sittings), [one for one in sittings if not one.waits]
     rows = [sitting.row for sitting in sittings]
     whole = whole_marks(rows)
     asked = {question.id: question for question in paper.questions} if paper else {}
@@ -50,6 +51,7 @@ def _version(place: Version, sittings: Sequence[Sitting], key: Key, paper: Paper
         ),
         coefficient="KR-20" if right_or_wrong else "alpha",
         reliability=consistency(whole),
+        waiting=waiting,
     )
 
 

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from builder.analyse.counts import counts
 from builder.analyse.gate import difficulty
 from builder.analyse.sitters import Sitting
-from builder.model.analysis import Figure, OptionCount, QuestionFigures
+from builder.model.analysis import Figure, QuestionFigures
 from builder.model.key import KeyAnswer
 from builder.model.paper import PaperQuestion
 
@@ -14,23 +15,14 @@ from builder.model.paper import PaperQuestion
 def question_figures(
     answer: KeyAnswer, asked: PaperQuestion | None, sittings: Sequence[Sitting], discrimination: Figure
 ) -> QuestionFigures:
-    """Counts for every option with its words, where the paper is at hand, and the share right."""
-    chosen = [sitting.chosen.get(answer.question) for sitting in sittings]
-    titles = {one.id: " · ".join((one.title, *one.chips)) for one in (asked.options if asked else ())}
+    """Counts for every part with its words, where the paper is at hand, and the mean mark."""
+    given = [sitting.given.get(answer.question) for sitting in sittings]
     return QuestionFigures(
         question=answer.question,
         stem=asked.stem if asked else "",
         n=len(sittings),
-        unanswered=sum(one is None for one in chosen),
-        options=tuple(
-            OptionCount(
-                option=option,
-                title=titles.get(option, ""),
-                right=option in answer.right,
-                count=sum(one is not None and option in one for one in chosen),
-            )
-            for option in answer.options
-        ),
+        unanswered=sum(one is None for one in given),
+        options=counts(answer, asked, sittings),
         difficulty=difficulty([sitting.marks[answer.question] for sitting in sittings]),
         discrimination=discrimination,
     )

@@ -33,6 +33,8 @@ def write_report(analysis: Analysis, out: Path) -> tuple[Path, ...]:
 def _version(version: VersionFigures) -> Iterator[str]:
     yield ""
     yield f"{version.test}, version {version.version}, edition {version.edition}: {version.n} in all"
+    if version.waiting:
+        yield f"  left out, because a written answer is not marked yet: {version.waiting}"
     yield f"  {version.coefficient}: {_figure(version.reliability)}"
     missing = _missing_everywhere(version)
     yield from (f"  {name} of each question: {note}" for name, note in missing.items())

@@ -13,11 +13,15 @@ from builder.model.records import Attempt, Decision, KeptSheet
 
 @dataclass(frozen=True)
 class Sitting:
-    """One first try: its marks, in the order of the key, and the options chosen for what was answered."""
+    """One first try: its marks, in the order of the key, and what was given for each question answered.
+
+    `waits`: a written answer of it is not marked yet, so its marks are not whole.
+    """
 
     sheet: str
     marks: dict[str, Fraction]
-    chosen: dict[str, frozenset[str]]
+    given: dict[str, Value]
+    waits: bool
 
     @property
     def row(self) -> tuple[Fraction, ...]:
@@ -25,6 +29,7 @@ class Sitting:
         return tuple(self.marks.values())
 
 
+Value = str | tuple[str | tuple[str, str], ...]
 Version = tuple[str, str, str, str]
 
 
@@ -45,12 +50,9 @@ def _sitting(attempt: Attempt, sheet: AnswerSheet) -> Sitting:
     return Sitting(
         sheet=attempt.sheet,
         marks={one.question: one.mark for one in attempt.marks},
-        chosen={one.q: _options(one.value) for one in sheet.answers if one.value is not None},
+        given={one.q: one.value for one in sheet.answers if one.value is not None},
+        waits=bool(attempt.waits),
     )
-
-
-def _options(value: str | tuple[str | tuple[str, str], ...]) -> frozenset[str]:
-    return frozenset({value} if isinstance(value, str) else (one for one in value if isinstance(one, str)))
 
 
 def _first_tries(decision: Decision) -> Mapping[str, Attempt]:

@@ -19,12 +19,12 @@ class Figure(Noun):
 
 
 class OptionCount(Noun):
-    """How many chose one option."""
+    """How many chose one option, put one step or left side rightly, or typed one number."""
 
-    option: str = Field(description="The option's id in the paper.")
-    title: str = Field(description="The option as it was shown.")
-    right: bool = Field(description="Whether the key holds it.")
-    count: int = Field(description="How many chose it.")
+    option: str = Field(description="Its id in the paper, or the number as typed.")
+    title: str = Field(description="What it is, in words.")
+    right: bool = Field(description="Whether it is right.")
+    count: int = Field(description="How many of them.")
 
 
 class QuestionFigures(Noun):
@@ -34,7 +34,7 @@ class QuestionFigures(Noun):
     stem: str = Field(description="The question as it was asked.")
     n: int = Field(description="How many sat it.")
     unanswered: int = Field(description="How many of them left it open.")
-    options: tuple[OptionCount, ...] = Field(description="Each option, in the order of the paper.")
+    options: tuple[OptionCount, ...] = Field(description="Each option, step, left side or number typed.")
     difficulty: Figure = Field(description="The mean mark.")
     discrimination: Figure = Field(description="How it goes with the marks of the other questions.")
 
@@ -49,6 +49,9 @@ class VersionFigures(Noun):
     questions: tuple[QuestionFigures, ...] = Field(description="Each question, in the order of the paper.")
     coefficient: Literal["KR-20", "alpha"] = Field(description="Which reliability is given.")
     reliability: Figure = Field(description="The reliability of the version.")
+    waiting: int = Field(
+        default=0, description="First tries left out because a written answer of theirs is not marked yet."
+    )
 
 
 class Analysis(Noun):

@@ -3,12 +3,25 @@
 from pathlib import Path
 
 from builder.analyse.analyse import analyse_class
+from builder.doors.store.sheets import add_sheet
 from builder.grade.grade import grade_class
 from builder.model.analysis import Analysis
+from builder.model.handed import sheet_of
+from builder.model.key import Key
 from builder.model.paper import Paper, PaperOption, PaperQuestion, PublishedTest, Scene
-from builder.model.records import ClassFolder
+from builder.model.records import ClassFolder, KeptSheet
 from tests.records.kept import keep, opened
-from tests.records.made import NOW, folder, person, ring, terms
+from tests.records.made import (
+    NOW,
+    VERSIONS,
+    folder,
+    key_answer,
+    person,
+    ring,
+    sheet_bytes,
+    terms,
+    written_answer,
+)
 
 SCENE = Scene(title="Visit 1", client="An acrobat", story="A fall.", board=(), screen="")
 OPTIONS = tuple(PaperOption(id=f"o{at}", title=f"Option {at}", chips=("20 min",)) for at in range(1, 5))
@@ -55,3 +68,20 @@ def test_nothing_graded_gives_nothing(tmp_path: Path) -> None:
     with opened(tmp_path) as store:
         keep(store, spring, spring.participants[0].code)
         assert analyse_class(store, spring, [ring()], []) == Analysis(klass="spring", versions=())
+
+
+def test_a_try_that_waits_for_a_person_is_left_out(tmp_path: Path) -> None:
+    """Until its written answer is marked its marks are not whole; how many wait is said."""
+    keys = (
+        Key(test="final", version=one, answers=(key_answer("a1"), written_answer("a2"))) for one in VERSIONS
+    )
+    asked, spring = ring(keys=tuple(keys)), folder(person(1), person(2))
+    with opened(tmp_path) as store:
+        for at, one in enumerate(spring.participants):
+            text = "Not today." if at else None
+            given = [{"q": "a1", "kind": "one", "value": "o1"}, {"q": "a2", "kind": "text", "value": text}]
+            data = sheet_bytes(one.code, {}, answers=given, sheet=f"{at:032x}")
+            add_sheet(store, spring, KeptSheet(digest=str(at), received=NOW, sheet=sheet_of(data)), data)
+        grade_class(store, terms(), spring, [asked], NOW)
+        (version,) = analyse_class(store, spring, [asked], []).versions
+    assert (version.n, version.waiting) == (1, 1)

@@ -3,7 +3,7 @@
 from fractions import Fraction
 
 from builder.analyse.question import question_figures
-from builder.analyse.sitters import Sitting
+from builder.analyse.sitters import Sitting, Value
 from builder.model.analysis import Figure
 from tests.records.made import key_answer
 
@@ -12,7 +12,8 @@ FEW = Figure(value=None, note="Too few.")
 
 def sitting(mark: int, *chosen: str) -> Sitting:
     """A try at one question; choosing nothing leaves it open."""
-    return Sitting(sheet="d", marks={"q": Fraction(mark)}, chosen={"q": frozenset(chosen)} if chosen else {})
+    given: dict[str, Value] = {"q": chosen[0] if len(chosen) == 1 else chosen} if chosen else {}
+    return Sitting(sheet="d", marks={"q": Fraction(mark)}, given=given, waits=False)
 
 
 def test_options_are_counted_and_what_was_left_open_beside_them() -> None:

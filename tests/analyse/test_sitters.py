@@ -53,8 +53,9 @@ def test_the_first_try_of_each_test_is_taken() -> None:
 
 
 def test_a_sitting_tells_marks_and_choices() -> None:
-    """Choices come as a set, whatever the kind; what was left open is none."""
+    """What was given stays as it was, whatever the kind; what was left open is none."""
     (sitting,) = first_sittings([decision(attempt("x", 1))], SHEETS)["final", "A", "e", "k"]
     assert sitting.row == (Fraction(1, 3), Fraction(2, 3), Fraction(1))
     assert sitting.marks["a2"] == Fraction(2, 3)
-    assert sitting.chosen == {"a1": frozenset({"o2"}), "a3": frozenset({"o1", "o4"})}
+    assert sitting.given == {"a1": "o2", "a3": ("o1", "o4")}
+    assert not sitting.waits
