@@ -6,6 +6,7 @@ from posixpath import dirname, relpath
 
 START = "index.md"
 FLAGS = "red-flags.md"
+LOST = "404.md"
 CARDS = "cards/index.md"
 
 

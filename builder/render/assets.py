@@ -10,7 +10,7 @@ from builder.model.question import QUESTION_KINDS
 from builder.render.tokens import Colours, stylesheet
 
 LOOK = Path(__file__).parent / "look"
-STYLES = ("base", "bar", "board", "choice", "told", "figure", "card", "case", "test", "print")
+STYLES = ("tokens", "base", "bar", "board", "choice", "told", "figure", "card", "case", "test", "print")
 KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
 ASKED = ("js/kinds", *(f"{kind}/script" for kind in KINDS))
 KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "keeper"))

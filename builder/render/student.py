@@ -15,6 +15,7 @@ from builder.render.student_card import card_pages
 from builder.render.student_case import case_page
 from builder.render.student_flags import flags_page
 from builder.render.student_lesson import lesson_media, lesson_page
+from builder.render.student_lost import lost_page
 from builder.render.student_paper import paper_pages
 from builder.render.student_start import start_page
 
@@ -35,7 +36,8 @@ def student_site(
     cases = [known.get(case.id) or case_page(made, case) for case in practice]
     cards = card_pages(made)
     papers = [page for test in tests for page in paper_pages(made, test)]
-    pages = [start_page(made, shown, tests), *lessons, *cases, *cards, flags_page(made), *papers]
+    ends = [flags_page(made), *papers, lost_page(made, tests)]
+    pages = [start_page(made, shown, tests), *lessons, *cases, *cards, *ends]
     plan = site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
     return plan.model_copy(update={"media": lesson_media(course)})
 

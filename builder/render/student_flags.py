@@ -28,6 +28,7 @@ def flags_page(made: Maker) -> SitePage:
 def _group(made: Maker, urgency: Urgency, rules: list[Rule]) -> dict[str, object]:
     mine = [rule for rule in rules if rule.session and rule.session.urgency == urgency]
     return {
+        "id": urgency.replace("_", "-"),
         "title": made.say(f"urgency_{urgency}"),
         "lede": made.say(f"urgency_{urgency}_lede"),
         "flags": [_flag(made, rule) for rule in mine],

@@ -36,6 +36,7 @@ class Part:
     title: str
     say: str
     groups: list[Group]
+    empty: str = ""
 
 
 def start_page(made: Maker, cases: dict[str, PracticeCase], tests: tuple[PublishedTest, ...]) -> SitePage:
@@ -49,7 +50,7 @@ def start_page(made: Maker, cases: dict[str, PracticeCase], tests: tuple[Publish
         kind="start",
         where="",
         reviewed=all_reviewed(course),
-        parts=[part for part in _parts(made, cases, tests) if any(group.pages for group in part.groups)],
+        parts=[part for part in _parts(made, cases, tests) if _pages(part) or part.empty],
         positions=[
             f"{point.replace('_', ' ').capitalize()}: {text}" for point, text in course.file.positions.items()
         ],
@@ -70,11 +71,15 @@ def _parts(made: Maker, cases: dict[str, PracticeCase], tests: tuple[PublishedTe
     ]
     papers = [Linked(address.of_test(one.test), one.title, say("test_note")) for one in tests]
     return [
-        Part(say("do_lessons"), say("do_lessons_lede"), [Group("", lessons)]),
-        Part(say("do_practice"), say("do_practice_lede"), sets),
+        Part(say("do_lessons"), say("do_lessons_lede"), [Group("", lessons)], say("no_lessons")),
+        Part(say("do_practice"), say("do_practice_lede"), sets, say("no_cases")),
         Part(say("do_reference"), say("do_reference_lede"), [Group("", reference)]),
         Part(say("do_test"), say("do_test_lede"), [Group("", papers)]),
     ]
+
+
+def _pages(part: Part) -> bool:
+    return any(group.pages for group in part.groups)
 
 
 def _case(case: PracticeCase) -> Linked:

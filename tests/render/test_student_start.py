@@ -11,15 +11,16 @@ START = body("index.md")
 
 def test_the_order_is_lessons_practice_reference_test() -> None:
     """Four things to do, in this order."""
-    titles = [said(node) for node in START.select(".steps > li > h2")]
+    titles = [said(node) for node in START.select(".way > li > h2")]
     assert titles == ["Read the lessons", "Practise on cases", "Keep these at hand", "Take the test"]
 
 
 def test_what_a_course_lacks_is_not_a_step() -> None:
-    """Without lessons or tests there is no step for them."""
+    """Without tests there is no step for them; that lessons are still to come is said."""
     made = maker(course(lessons=[], tests=[]))
     tree = parsed(start_page(made, {"landing": practice_case()}, ()).body)
-    assert len(tree.select(".steps > li")) == 2
+    assert len(tree.select(".way > li")) == 3
+    assert said(tree.select(".way > li")[0]).startswith("Read the lessons There is no lesson here yet.")
 
 
 def test_many_cases_are_folded() -> None:
@@ -27,8 +28,8 @@ def test_many_cases_are_folded() -> None:
     cases = {f"case_{n}": practice_case(f"case_{n}") for n in range(13)}
     made = maker(course(practice=[{"id": "big", "title": "Big", "cases": list(cases)}]))
     tree = parsed(start_page(made, cases, (published_test(),)).body)
-    assert said(one(tree, ".steps details > summary")) == "Show all 13"
-    assert len(tree.select(".steps details li")) == 13
+    assert said(one(tree, ".way details > summary")) == "Show all 13"
+    assert len(tree.select(".way details li")) == 13
 
 
 def test_the_provider_answers_for_the_course() -> None:

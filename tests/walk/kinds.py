@@ -111,6 +111,7 @@ KINDS: tuple[Kind, ...] = (
     Kind("card", "card", "cards/friction.html", unfolded),
     Kind("card of an action", "card", "cards/refer.html", unfolded),
     Kind("red flags", "flags", "red-flags.html"),
+    Kind("no page", "lost", "404.html"),
     Kind("entry", "entry", "tests/final.html"),
     Kind("entry, wrong code", "entry", "tests/final.html", wrong_code),
     Kind("test without a code", "version", "tests/final-a.html"),
