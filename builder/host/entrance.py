@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from threading import Lock, Thread
 
@@ -78,7 +79,8 @@ class Entrance:
                 self._lost = now.address
             self._notices.add("moved", "host_moved", address=now.address)
         elif self._lost and self._lost in there:
-            self.open(self._lost)
+            with suppress(Fault):  # whatever hinders it is looked at again
+                self.open(self._lost)
 
     def _shut(self) -> None:
         if self._open:

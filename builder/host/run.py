@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, tzinfo
 from threading import Event, Thread
@@ -32,28 +33,34 @@ class Asked:
 
 def host(desk: OpenClass, asked: Asked, tell: Say) -> None:
     """Serve until Ctrl-C; a port in use, or an address not ours, is a Fault before anything is served."""
-    taken = reserve(asked.port)
-    port: int = taken.getsockname()[1]
-    board, notices = Board(), Notices(desk.say, lambda line: tell({"event": "notice", "line": line}))
-    board.filled(desk.standing(), desk.taught.owners)
-    hall = Hall(desk, board, notices)
-    entrance = Entrance(hall.answer, asked.hall_port, notices)
-    if asked.hall:
-        entrance.open(asked.hall)
-    own = Desk(desk, board, notices, entrance, hall)
-    tell(_opened(desk, entrance, f"http://{LOOPBACK}:{port}/?key={own.key}"))
+    with reserve(asked.port) as taken:
+        port: int = taken.getsockname()[1]
+        names = frozenset(f"{name}:{port}" for name in (LOOPBACK, "localhost"))
+        board, notices = Board(), Notices(desk.say, lambda line: tell({"event": "notice", "line": line}))
+        board.filled(desk.standing(), desk.taught.owners)
+        hall = Hall(desk, board, notices)
+        entrance = Entrance(hall.answer, asked.hall_port, notices)
+        if asked.hall:
+            entrance.open(asked.hall)
+        own = Desk(desk, board, notices, entrance, hall)
+        tell(_opened(desk, entrance, f"http://{LOOPBACK}:{port}/?key={own.key}"))
+        with _watched(entrance, notices, desk.zone):
+            Listener(own.answer, Manners(names), entrance.trouble).run(taken)
+    tell(_ended(desk))
+
+
+@contextmanager
+def _watched(entrance: Entrance, notices: Notices, zone: tzinfo) -> Iterator[None]:
+    """See to the hall until the end of the block, and shut it then."""
     stop = Event()
-    watcher = Thread(target=watch, args=(entrance, notices, desk.zone, stop), daemon=True)
+    watcher = Thread(target=watch, args=(entrance, notices, zone, stop), daemon=True)
     watcher.start()
-    names = frozenset(f"{name}:{port}" for name in (LOOPBACK, "localhost"))
-    listener = Listener(own.answer, Manners(names), entrance.trouble)
     try:
-        listener.run(taken)
+        yield
     finally:
         stop.set()
         watcher.join()
         entrance.shut()
-    tell(_ended(desk))
 
 
 def watch(

@@ -52,5 +52,5 @@ def test_a_phone_that_falls_silent_is_told() -> None:
 def test_the_board_is_filled_from_what_lies_in_the_inbox() -> None:
     """By whoever holds the code; a code of nobody is left to collect."""
     board = Board()
-    board.filled([came(1, "CODE"), came(2, "OTHER")], {"CODE": ANN.code})
+    board.filled([came(1), came(2, BEN.code)], {ANN.code: ANN.code})
     assert [len(one.sheets) for one in board.places(ALL, 0)] == [1, 0, 0]

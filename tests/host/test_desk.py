@@ -84,7 +84,8 @@ def test_the_instructor_opens_and_shuts_the_hall(tmp_path: Path) -> None:
     refused = posted(host, "/open", {"address": "203.0.113.9"}, key)
     assert refused.status == 409
     assert "no address 203.0.113.9" in json.loads(refused.body)["fault"]
-    for odd in ([], {}, None, "x"):
+    everything_odd: tuple[object, ...] = ([], {}, None, "x")
+    for odd in everything_odd:
         assert posted(host, "/open", odd, key).status == 400
     assert posted(host, "/state", {}, key).status == 404
     assert host.own.answer(Asked("POST", "/open", headers=key, body=b"{")).status == 400

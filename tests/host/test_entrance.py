@@ -83,7 +83,10 @@ def test_a_port_in_use_is_a_fault() -> None:
     """And the hall stays shut."""
     taken = reserve(0)
     entrance = Entrance(
-        lambda _: Answer(b""), taken.getsockname()[1], Notices(str, str), lambda: (Reachable(LOOPBACK, "a"),)
+        lambda _: Answer(b""),
+        taken.getsockname()[1],
+        Notices(str, print),
+        lambda: (Reachable(LOOPBACK, "a"),),
     )
     with taken, pytest.raises(Fault, match="in use"):
         entrance.open(LOOPBACK)

@@ -46,7 +46,7 @@ class Place:
 
     def ask(self, method: str, path: str, body: bytes, headers: dict[str, str]) -> Got:
         """One request with exactly these headers; the path goes out as it is written."""
-        connection = HTTPConnection(self.address, self.port, timeout=20)
+        connection = HTTPConnection(self.address, self.port, timeout=10)
         named = {name.replace("_", "-"): value for name, value in headers.items()}
         try:
             connection.request(method, path, body=body or None, headers=named)

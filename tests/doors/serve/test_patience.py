@@ -39,7 +39,7 @@ def test_one_address_holds_only_so_many(monkeypatch: pytest.MonkeyPatch) -> None
 
 def eventually(holds: object) -> bool:
     """Whether it comes to hold within a second or two; errors on the way are waited out."""
-    for _ in range(40):
+    for _ in range(20):
         try:
             if callable(holds) and holds():
                 return True
