@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import json
 import time
-from importlib.resources import files
 
 from builder.doors.serve import Answer, Asked, elsewhere
 from builder.flow.hall import OpenClass, TrayFull
 from builder.host.board import Board
 from builder.host.notices import Notices
-from builder.host.shelf import NOTHING, SCRIPT, Shelf
+from builder.host.shelf import NOTHING, Shelf
 from builder.model.arrival import Arrival
 from builder.model.code import tidy
 from builder.model.words import unmarked
@@ -19,7 +18,6 @@ LARGEST = 1_000_000  # bytes: four times the largest sheet, so that one too larg
 MOST_PING = 400
 START = "/index.html"
 HAND, HERE = "/hand", "/here"
-JAVASCRIPT = "text/javascript; charset=utf-8"
 JSON = "application/json"
 AGAIN = 503
 
@@ -32,7 +30,6 @@ class Hall:
         told = json.dumps({"class": desk.taught.taught.id, "refused": unmarked(desk.say("host_no_more"))})
         self.start = START
         self._shelf = Shelf(desk.publish, told)
-        self._script = (files("builder.host") / "look" / "host.js").read_bytes()
 
     def answer(self, asked: Asked) -> Answer:
         """The answer to one phone."""
@@ -40,8 +37,6 @@ class Hall:
             return self._posted(asked)
         if asked.path == "/":
             return elsewhere(self.start)
-        if asked.path == SCRIPT:
-            return Answer(self._script, JAVASCRIPT, headers={"Cache-Control": "no-cache"})
         return self._shelf.answer(asked)
 
     def _posted(self, asked: Asked) -> Answer:

@@ -57,13 +57,16 @@ class Shelf:
 
     def __init__(self, publish: Path, told: str) -> None:
         self._publish, self._told = publish, told
+        self._script = _packed((Path(__file__).parent / "look" / "host.js").read_bytes())
         self._lock = Lock()
         self._stamp: tuple[int, int] | None = None
         self._files: dict[str, Path] = {}
         self._ready: dict[str, _Ready] = {}
 
     def answer(self, asked: Asked) -> Answer:
-        """The file under this very path; anything else is nothing."""
+        """The file under this very path, or the host's script; anything else is nothing."""
+        if asked.path == SCRIPT:
+            return _sent(asked, self._script, TEXTS[".js"])
         try:
             self._follow()
             path = self._files.get(asked.path)
@@ -89,19 +92,28 @@ class Shelf:
         ready = self._ready.get(asked.path)
         if ready is None:
             ready = self._ready[asked.path] = self._made(path)
-        headers = {**KEPT, "ETag": ready.mark}
-        if asked.headers.get("if-none-match") == ready.mark:
-            return Answer(b"", kind, 304, headers)
-        if "gzip" in asked.headers.get("accept-encoding", ""):
-            return Answer(ready.packed, kind, headers=headers | {"Content-Encoding": "gzip"})
-        return Answer(ready.plain, kind, headers=headers)
+        return _sent(asked, ready, kind)
 
     def _made(self, path: Path) -> _Ready:
         data = path.read_bytes()
         if path.suffix == PAGE:
             data = with_script(data, self._told)
-        mark = f'"{hashlib.sha256(data).hexdigest()[:24]}"'
-        return _Ready(data, gzip.compress(data, 9, mtime=0), mark)
+        return _packed(data)
+
+
+def _packed(data: bytes) -> _Ready:
+    mark = f'"{hashlib.sha256(data).hexdigest()[:24]}"'
+    return _Ready(data, gzip.compress(data, 9, mtime=0), mark)
+
+
+def _sent(asked: Asked, ready: _Ready, kind: str) -> Answer:
+    """A text as the phone can read it; nothing where it has it already."""
+    headers = {**KEPT, "ETag": ready.mark}
+    if asked.headers.get("if-none-match") == ready.mark:
+        return Answer(b"", kind, 304, headers)
+    if "gzip" in asked.headers.get("accept-encoding", ""):
+        return Answer(ready.packed, kind, headers=headers | {"Content-Encoding": "gzip"})
+    return Answer(ready.plain, kind, headers=headers)
 
 
 def with_script(page: bytes, told: str) -> bytes:
