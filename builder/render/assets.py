@@ -10,12 +10,13 @@ from builder.model.question import QUESTION_KINDS
 from builder.render.tokens import Colours, stylesheet
 
 LOOK = Path(__file__).parent / "look"
-STYLES = ("tokens", "base", "bar", "board", "choice", "told", "figure", "card", "case", "test", "print")
+STYLES = ("tokens", "base", "bar", "board", "choice", "told", "figure", "card", "case", "film", "test", "print")
 KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
 ASKED = ("js/kinds", *(f"{kind}/script" for kind in KINDS))
 KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "keeper"))
 SITTING = tuple(f"js/{name}" for name in ("draft", "clock", "review", "finish", "hand", "sharing", "test"))
 SCRIPTS: dict[str, tuple[str, ...]] = {
+    "assets/film.js": ("js/film",),
     "assets/look.js": ("js/bar", "js/find"),
     "assets/practice.js": (*ASKED, "js/practised", "js/practice"),
     "assets/room.js": ("js/room",),

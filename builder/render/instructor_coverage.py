@@ -10,6 +10,7 @@ from builder.model.key import Key, KeyRing
 from builder.model.matrix import Served, matrix
 from builder.model.site import SitePage
 from builder.render.instructor_address import COVERAGE
+from builder.render.instructor_study import study_values
 from builder.render.maker import Maker, all_reviewed
 
 
@@ -62,6 +63,7 @@ def coverage_page(made: Maker, rings: tuple[KeyRing, ...]) -> SitePage:
         heads=[cell.head for cell in rows[0].cells],
         rows=rows,
         holes=[hole for row in rows for hole in _holes(made, row)],
+        **study_values(made.course),
     )
 
 

@@ -2,22 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import NoReturn
+from collections.abc import Iterator, Mapping
 
-from builder.doors.page import markup
-from builder.fault import Fault
-from builder.model.card import PHASES
 from builder.model.course import Lesson
-from builder.model.lesson import LessonTag, lesson_parts, lesson_pictures, media_of, without_notes
+from builder.model.film import clock
+from builder.model.lesson import lesson_parts, lesson_pictures, lesson_tags, media_of, without_notes
 from builder.model.library import Course
 from builder.model.practice import PracticeCase
 from builder.model.site import SitePage
+from builder.model.study import study_of
 from builder.render import address
-from builder.render.draw.pattern import swatch
-from builder.render.draw.stroke import stroke
 from builder.render.maker import Maker, all_reviewed
-from builder.render.student_question import question_part
+from builder.render.student_placed import Placing, placed, scripts_of
 from builder.render.student_start import stem_of
 
 
@@ -25,76 +21,41 @@ def lesson_page(made: Maker, lesson: Lesson, cases: Mapping[str, PracticeCase]) 
     """The page of one lesson; a tag that names nothing on the site is a Fault."""
     at = address.of_lesson(stem_of(lesson.file))
     text = without_notes(made.course.lessons[stem_of(lesson.file)])
-    placed = [_heading(made, lesson, text)]
-    placed += [
-        part if isinstance(part, str) else f"\n{_placed(made, at, part, cases)}\n"
-        for part in lesson_parts(text)
-    ]
+    placing = Placing(made, at, cases)
+    parts = [part if isinstance(part, str) else f"\n{placed(placing, part)}\n" for part in lesson_parts(text)]
+    unreviewed = made.unreviewed(reviewed=all_reviewed(made.course))
     return SitePage(
         address=at,
         title=lesson.title,
-        body="".join(placed) + "\n\n" + made.unreviewed(reviewed=all_reviewed(made.course)),
+        body="".join([_heading(made, lesson, text), *parts, "\n\n", unreviewed]),
         kind="lesson",
         where=lesson.title,
         markdown=True,
+        scripts=scripts_of({tag.kind for tag in lesson_tags(text)}),
     )
 
 
 def lesson_media(course: Course) -> tuple[str, ...]:
     """The files that the lessons show, each once, such as `media/wrap.png`."""
     texts = (course.lessons[stem_of(lesson.file)] for lesson in course.file.lessons)
-    shown = {media_of(picture) for text in texts for picture in lesson_pictures(text)}
+    shown = {file for text in texts for file in _shown(course, text)}
     return tuple(sorted(shown & course.media))
 
 
+def _shown(course: Course, text: str) -> Iterator[str]:
+    """The files of one lesson: its pictures, and every format of its films."""
+    yield from (media_of(picture) for picture in lesson_pictures(text))
+    for tag in lesson_tags(text):
+        if tag.kind == "film" and tag.name in course.films:
+            yield from (one.file for one in course.films[tag.name].files)
+
+
 def _heading(made: Maker, lesson: Lesson, text: str) -> str:
-    """The lesson's title, unless its text begins with a heading of its own."""
-    return (
-        ""
-        if text.lstrip().startswith("# ")
-        else made.fill("parts/lesson_title.html", {"title": lesson.title}) + "\n\n"
-    )
-
-
-def _placed(made: Maker, at: str, tag: LessonTag, cases: Mapping[str, PracticeCase]) -> str:
-    if tag.kind == "phases":
-        words = made.course.content.phases.phase_words
-        shown = [
-            {"word": words[phase], "swatch": markup(swatch(phase))} for phase in PHASES if phase != "none"
-        ]
-        return made.fill("parts/phases.html", {"phases": shown}).strip()
-    if tag.kind == "stroke":
-        card = made.course.content.cards.get(tag.name) or _missing(tag)
-        return made.fill(
-            "parts/stroke.html", {"figure": markup(stroke(card, made.say)), "card": card}
-        ).strip()
-    if tag.kind == "question":
-        question = made.course.questions.get(tag.name)
-        if question is None or question.use == "test":
-            _missing(tag)
-        return question_part(made, question)
-    goal, kind, title, note = _goal(made, tag, cases)
-    values = {"link": address.way(at, goal), "kind": kind, "title": title, "note": note}
-    return made.fill("parts/placed.html", values).strip()
-
-
-def _goal(made: Maker, tag: LessonTag, cases: Mapping[str, PracticeCase]) -> tuple[str, str, str, str]:
-    """Where a tag leads: address, what it is, title and a word about it."""
-    say = made.say
-    if tag.kind == "flags":
-        return address.FLAGS, "", say("flags"), say("flags_note")
-    if tag.kind == "card":
-        card = made.course.content.cards.get(tag.name) or _missing(tag)
-        return address.of_card(card.id), say(f"kind_{card.kind}"), card.name, card.what
-    if tag.kind == "case":
-        case = cases.get(tag.name) or _missing(tag)
-        return address.of_case(case.id), say("practice_case"), case.title, case.subtitle
-    test = next((one for one in made.course.file.tests if one.id == tag.name), None) or _missing(tag)
-    return address.of_test(test.id), say("test"), test.title, say("test_note")
-
-
-def _missing(tag: LessonTag) -> NoReturn:
-    raise Fault(
-        f"A lesson places [{tag.kind} {tag.name}] on line {tag.line}, which the site does not have.",
-        "Name a card, a practice case, a practice question or a test of this course.",
-    )
+    """How long it takes, and the lesson's title unless its text begins with a heading of its own."""
+    study = study_of(made.course, stem_of(lesson.file))
+    values = {
+        "title": "" if text.lstrip().startswith("# ") else lesson.title,
+        "minutes": max(1, round(study.minutes())),
+        "film": clock(study.film) if study.film else "",
+    }
+    return made.fill("parts/lesson_title.html", values).strip() + "\n\n"

@@ -25,7 +25,7 @@ def lesson(**more: object) -> list[dict[str, object]]:
 def test_the_matrix_counts_each_place() -> None:
     """Lessons, practice cases, questions by version, stations, minutes; 90 and 30 minutes name the first."""
     tree = page(judged_course())
-    assert [said(node) for node in tree.select("thead th")] == [
+    assert [said(node) for node in tree.select(".coverage thead th")] == [
         "Objective",
         "Lessons",
         "Practice",
@@ -34,7 +34,7 @@ def test_the_matrix_counts_each_place() -> None:
         "Stations",
         "Minutes",
     ]
-    rows = [[said(cell) for cell in row.select("td")] for row in tree.select("tbody tr")]
+    rows = [[said(cell) for cell in row.select("td")] for row in tree.select(".coverage tbody tr")]
     assert rows == [
         ["1", "1", "3", "3", "none", "120"],
         ["none", "none", "none", "none", "1", "none"],
@@ -52,9 +52,9 @@ def test_holes_are_named() -> None:
 
 def test_only_holes_are_marked() -> None:
     """What is proven elsewhere is plainly none; what is missing is marked as such."""
-    rows = page(judged_course()).select("tbody tr")
+    rows = page(judged_course()).select(".coverage tbody tr")
     assert [len(row.select(".hole")) for row in rows] == [0, 3]
-    bare = page(replace(judged_course(), stations={})).select("tbody tr")
+    bare = page(replace(judged_course(), stations={})).select(".coverage tbody tr")
     assert [len(row.select(".hole")) for row in bare] == [0, 6]
 
 
@@ -85,7 +85,7 @@ def test_a_version_that_leaves_an_objective_out_is_a_hole() -> None:
 )
 def test_a_lesson_serves_what_it_names(lessons: list[dict[str, object]], served: list[str]) -> None:
     """Its own objectives, or else those of the cases it places."""
-    rows = page(judged_course(lessons=lessons)).select("tbody tr")
+    rows = page(judged_course(lessons=lessons)).select(".coverage tbody tr")
     assert [said(row.select("td")[0]) for row in rows] == served
 
 
