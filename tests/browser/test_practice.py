@@ -134,7 +134,7 @@ def test_worked_shows_everything_and_asks_nothing(visit: Visit) -> None:
     assert [one.is_visible() for one in page.locator(".next").all()] == [True, True]
     for never in (".option", ".decide", ".on", ".again", ".yours"):
         assert page.locator(f"{never}:visible").count() == 0
-    others = page.locator(".others").first
+    others = page.locator(".besides").first
     assert others.locator(".which").count() == 2
     assert not others.locator(".which").first.is_visible()
     others.locator("summary").click()
@@ -278,4 +278,4 @@ def test_without_script_everything_is_there(visit: Visit) -> None:
     assert not page.locator(".modes").is_visible()
     page.locator(".reveal > summary").first.click()
     assert page.locator(".told").first.is_visible()
-    assert page.locator(".others .which").first.is_visible()
+    assert page.locator(".besides .which").first.is_visible()

@@ -59,9 +59,9 @@ def test_reasons_wait_behind_a_summary() -> None:
 def test_what_is_right_is_told_apart_from_the_others() -> None:
     """It stands first; the others follow in a part that can be folded, open until somebody does."""
     for reveal in CASE.select("details.reveal"):
-        others = one(reveal, "details.others")
+        others = one(reveal, "details.besides")
         assert others.has_attr("open")
-        assert reveal.select(".marks > li .which")[0].find_parent("details", class_="others") is None
+        assert reveal.select(".marks > li .which")[0].find_parent("details", class_="besides") is None
         assert len(others.select(".which")) == 2
 
 

@@ -61,7 +61,7 @@
     told.open = shown && !folded;
     told.querySelector(".line").hidden = !folded;
     told.querySelector(".show").hidden = folded;
-    step.querySelectorAll(".others").forEach(function (part) { part.open = !given; });
+    step.querySelectorAll(".besides").forEach(function (part) { part.open = !given; });
     tell(step, decided);
     return shown;
   }
