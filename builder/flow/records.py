@@ -71,12 +71,6 @@ def lay_out(folder: Path, klass: str, private: Path, records: Path) -> Desk:
     return Desk(course, folder, _usable(told, klass), private, records, told.left)
 
 
-def course_and_class(folder: Path, klass: str) -> tuple[Course, ClassFolder]:
-    """A course and one of its classes; a Fault where either cannot be used as it stands."""
-    course, place = course_and_folder(folder, klass)
-    return course, class_as_it_stands(place, course)
-
-
 def course_and_folder(folder: Path, klass: str) -> tuple[Course, Path]:
     """A course and the folder of one of its classes; a Fault where either is not there."""
     course, _ = read_course(folder, shipped("content"), shipped("site_config.yml"))
@@ -87,11 +81,6 @@ def course_and_folder(folder: Path, klass: str) -> tuple[Course, Path]:
         known = [one.name for one in (folder / "classes").glob("*") if one.is_dir()]
         raise Fault(f"There is no class `{klass}`.", suggest(klass, known, "There is no class yet."))
     return course, place
-
-
-def class_as_it_stands(place: Path, course: Course) -> ClassFolder:
-    """One class; a Fault where it has errors to fix."""
-    return _usable(told_class(place, course), place.name)
 
 
 def _usable(told: ClassTold, name: str) -> ClassFolder:

@@ -63,10 +63,10 @@ class Desk:
         """All that the instructor sees, in words."""
         if self._desk.refresh():
             self._board.filled(self._desk.standing(), self._desk.taught.owners)
-        if self._desk.fault:
-            self._notices.add("roster", "host_roster", fault=self._desk.fault.message)
-        else:
+        if self._desk.sound:
             self._notices.drop("roster")
+        else:
+            self._notices.add("roster", "host_roster")
         places = self._board.places(self._desk.taught.participants, time.monotonic())
         return {
             "way": self._entrance.way,

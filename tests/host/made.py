@@ -10,8 +10,9 @@ from threading import Thread
 
 from builder.doors.machine import Reachable
 from builder.doors.serve import LOOPBACK, Asked, Listener, Manners, reserve
+from builder.flow.class_told import told_class
 from builder.flow.hall import OpenClass
-from builder.flow.records import course_and_class
+from builder.flow.records import course_and_folder
 from builder.host.board import Board
 from builder.host.desk import COOKIE, Desk
 from builder.host.entrance import Entrance
@@ -31,7 +32,11 @@ HERE = (Reachable(LOOPBACK, "wired"),)
 @cache
 def course() -> tuple[Course, ClassFolder]:
     """The small course and its class, read once."""
-    return course_and_class(small(), "spring")
+    course, place = course_and_folder(small(), "spring")
+    found = told_class(place, course).folder
+    if found is None:
+        raise LookupError(place)
+    return course, found
 
 
 def opened(root: Path, publish: Path | None = None) -> OpenClass:
@@ -40,7 +45,7 @@ def opened(root: Path, publish: Path | None = None) -> OpenClass:
     if not folder.exists():
         shutil.copytree(small() / "classes" / "spring", folder)
         shutil.rmtree(folder / "answers")
-    return OpenClass(folder, *course(), publish or built())
+    return OpenClass(folder, course()[0], publish or built())
 
 
 def codes() -> list[str]:

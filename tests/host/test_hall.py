@@ -79,12 +79,16 @@ def test_a_code_put_on_the_roster_lets_the_sheet_in(tmp_path: Path) -> None:
     assert host.ask("/hand", data)[0] == 200
 
 
-def test_a_roster_that_cannot_be_read_changes_nothing(tmp_path: Path) -> None:
-    """The people from before still count, and the instructor is told."""
+def test_a_class_that_cannot_be_read_changes_nothing(tmp_path: Path) -> None:
+    """The class from before still counts, and the instructor is told until it is mended."""
     host = made(tmp_path)
-    (tmp_path / "classes" / "spring" / "roster.csv").write_text("odd", encoding="utf-8")
-    assert "errors to fix" in str(host.own.state()["notices"])
+    file = tmp_path / "classes" / "spring" / "class.yml"
+    good = file.read_text(encoding="utf-8")
+    file.write_text("odd: [", encoding="utf-8")
+    assert "to mend" in str(host.own.state()["notices"])
     assert host.ask("/hand", sheet(codes()[0]))[0] == 200
+    file.write_text(good, encoding="utf-8")
+    assert host.own.state()["notices"] == []
 
 
 @pytest.mark.parametrize(
