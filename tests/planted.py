@@ -9,6 +9,7 @@ from pathlib import Path
 import pytest
 
 from builder.assess import papers, practice
+from builder.assess.placed import placed_questions
 from builder.assess.question import Choice, Question
 from builder.assess.written import written_question
 from builder.check.leak.withheld import pool_cases
@@ -97,7 +98,8 @@ def site_of(opened: Opened, target: Path, turn: Turn, plant: Plant = NOTHING) ->
         made = papers.papers_and_keys(course, opened.judged, SECRET)
         shown = practice.practice_cases(course, opened.judged)
     rings = [ring for _, ring in made]
-    plan = student_site(course, shown, tuple(published for published, _ in made))
+    placed = placed_questions(course)
+    plan = student_site(course, shown, tuple(published for published, _ in made), placed=placed)
     build_site(plant.plan(plan, rings), target)
     return files_in(target), rings
 

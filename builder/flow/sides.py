@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
 
+from builder.assess.placed import placed_questions
 from builder.assess.practice import practice_cases, room_cases
 from builder.disk import taken_over
 from builder.doors.cache import Cache, digest
@@ -91,7 +92,8 @@ class Planner:
         heads = {cases[at]: one.case for at, one in known.items() if one.case is not None}
         practice = practice_cases(self.course, self.judged, heads)
         pages = {cases[at]: one.page for at, one in known.items() if one.case is not None}
-        plan = student_site(self.course, practice, self.tests.published, pages)
+        placed = placed_questions(self.course)
+        plan = student_site(self.course, practice, self.tests.published, pages, placed)
         return self._signed("student", plan), {of_case(one.id): one for one in practice}
 
     def instructor(self, known: Mapping[str, Laid]) -> SitePlan:

@@ -6,6 +6,7 @@ from decimal import Decimal
 from typing import Literal
 
 from builder.model.card import Phase
+from builder.model.keyed import KeyedParts
 from builder.model.noun import Noun
 from builder.model.paper import PaperQuestion, Scene
 from builder.model.plan import QuestionTopic
@@ -33,6 +34,15 @@ class PracticeQuestion(Noun):
     right: tuple[str, ...]
     feedback: tuple[Feedback, ...]
     reviewed: bool
+
+
+class PlacedQuestion(Noun):
+    """An author-written practice question: as shown, what is right, by which policy, and why, by each part's id."""
+
+    question: PaperQuestion
+    keyed: KeyedParts
+    policy: str
+    reasons: dict[str, str]
 
 
 class Band(Noun):

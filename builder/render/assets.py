@@ -17,6 +17,7 @@ KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "k
 SITTING = tuple(f"js/{name}" for name in ("draft", "clock", "review", "finish", "hand", "sharing", "test"))
 SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/film.js": ("js/film",),
+    "assets/lesson.js": (*ASKED, "js/score", "js/lesson"),
     "assets/look.js": ("js/bar", "js/find"),
     "assets/practice.js": (*ASKED, "js/practised", "js/practice"),
     "assets/room.js": ("js/room",),

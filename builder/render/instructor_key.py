@@ -11,8 +11,8 @@ from builder.model.paper import Paper, PaperQuestion, PublishedTest
 from builder.model.site import SitePage
 from builder.render.address import of_version, way
 from builder.render.instructor_address import of_table, of_visit
-from builder.render.instructor_key_line import KeyLine, key_lines
 from builder.render.instructor_said import Linked
+from builder.render.key_line import KeyLine, key_lines
 from builder.render.maker import Maker
 
 
@@ -82,7 +82,7 @@ def _question(made: Maker, at: str, asked: PaperQuestion, answer: KeyAnswer) -> 
         objective=objectives.get(answer.objective, answer.objective),
         topic=made.say(f"i_topic_{answer.topic}"),
         source=_source(made, at, answer),
-        lines=key_lines(made.say, asked, answer),
+        lines=key_lines(made.say, asked, answer, answer.reasons),
     )
 
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from types import MappingProxyType
 
 from builder.doors.page import Fill, filler, markup
 from builder.model.library import Course
 from builder.model.paper import BoardCell
+from builder.model.practice import PlacedQuestion
 from builder.model.reviewable import unsigned
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
@@ -21,11 +23,15 @@ from builder.render.wording import Say, speaker
 
 @dataclass(frozen=True)
 class Maker:
-    """Fills page templates for one course; every page it makes wears the same frame."""
+    """Fills page templates for one course; every page it makes wears the same frame.
+
+    `placed` are the practice questions that a lesson may place, by the author's name for each.
+    """
 
     course: Course
     say: Say
     fill: Fill
+    placed: Mapping[str, PlacedQuestion] = field(default_factory=dict)
 
     def page(self, at: str, title: str, template: str, **values: object) -> SitePage:
         """A page from a template in `look/pages`, given by keywords.
@@ -48,7 +54,7 @@ class Maker:
         return "" if reviewed else self.fill("parts/unreviewed.html", {"text": self.course.site.unreviewed})
 
 
-def maker(course: Course) -> Maker:
+def maker(course: Course, placed: Mapping[str, PlacedQuestion] = MappingProxyType({})) -> Maker:
     """The maker of a course's pages."""
     say = speaker(course.content.words)
     facts = course.content.facts.facts
@@ -58,7 +64,7 @@ def maker(course: Course) -> Maker:
 
     known = {"say": say, "drawing": drawn, "told_rows": told_rows, "changes_of": changes_of}
     board = {"found": found(facts), "absent": absent(facts)}
-    return Maker(course, say, filler(LOOK, {**known, **board, "emphasised": emphasised}))
+    return Maker(course, say, filler(LOOK, {**known, **board, "emphasised": emphasised}), placed)
 
 
 def all_reviewed(course: Course) -> bool:

@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
-from builder.model.practice import PracticeCase
+from builder.model.practice import PlacedQuestion, PracticeCase
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
 from builder.render.maker import Maker, maker, site_plan
@@ -25,12 +25,14 @@ def student_site(
     practice: tuple[PracticeCase, ...],
     tests: tuple[PublishedTest, ...],
     known: Mapping[str, SitePage] = MappingProxyType({}),
+    placed: Mapping[str, PlacedQuestion] = MappingProxyType({}),
 ) -> SitePlan:
     """The plan of the student site; it is made without ever seeing a key.
 
-    A case whose page is `known` is not laid out again; its visits may be left out.
+    A case whose page is `known` is not laid out again; its visits may be left out. `placed` are the questions
+    that lessons place.
     """
-    made = maker(course)
+    made = maker(course, placed)
     shown = {case.id: case for case in practice}
     lessons = [lesson_page(made, lesson, shown) for lesson in course.file.lessons]
     cases = [known.get(case.id) or case_page(made, case) for case in practice]

@@ -17,6 +17,7 @@ from builder.render.draw.technique import beneath, technique
 from builder.render.draw.timeline import timelines
 from builder.render.maker import Maker
 from builder.render.student_film import SCRIPT, film_part
+from builder.render.student_question import SCRIPT as ANSWERING
 from builder.render.student_question import question_part
 
 
@@ -122,4 +123,4 @@ _PLACES: Mapping[TagKind, Callable[[Placing, LessonTag], str]] = {
     "question": _question,
     "test": _test,
 }
-_SCRIPTS: Mapping[TagKind, str] = {"film": SCRIPT}
+_SCRIPTS: Mapping[TagKind, str] = {"film": SCRIPT, "question": ANSWERING}

@@ -33,7 +33,7 @@
     arrange(fieldset, order, step);
     meant(fieldset).checked = true;
     fieldset.querySelector("[role=status]").textContent = list(fieldset).dataset.moved
-      .replace("{step}", what(step)).replace("{n}", place + 1).replace("{of}", order.length + 1);
+      .replace("{step}", what(step)).replace("{n}", place + 1).replace("{of}", order.length);
     loom.changed(meant(fieldset));
   }
   function attend(fieldset, step) {

@@ -8,7 +8,7 @@ from builder.model.key import KeyAnswer
 from builder.model.paper import PaperQuestion
 from builder.model.policy import POLICY_NAMES
 from builder.model.question import QUESTION_KINDS
-from builder.render.instructor_key_line import KeyLine, key_lines
+from builder.render.key_line import KeyLine, key_lines
 from builder.render.wording import speaker
 from tests.render.samples import words
 
@@ -55,7 +55,10 @@ def lines(kind: str, **parts: Any) -> list[tuple[str, str, str, str, str]]:  # n
         "reasons": REASONS,
     }
     answer = KeyAnswer.model_validate({**plain, **about, **parts})
-    return [(one.mark, one.word, one.title, one.reason, one.given) for one in key_lines(SAY, asked, answer)]
+    return [
+        (one.mark, one.word, one.title, one.reason, one.given)
+        for one in key_lines(SAY, asked, answer, answer.reasons)
+    ]
 
 
 def test_options_stand_with_their_places() -> None:
@@ -93,15 +96,15 @@ def test_a_number_stands_with_its_range() -> None:
     """And wrong numbers with the reason of their own."""
     assert lines("number", within=WITHIN, reasons={"20": "So long.", "60": "The pause."}) == [
         ("right", "Right", "20 min (from 15 to 25 is right)", "So long.", "20 min"),
-        ("wrong", "Not right", "60 min", "The pause.", "60"),
+        ("wrong", "Not right", "60 min", "The pause.", "60 min"),
     ]
 
 
 def test_a_panel_stands_with_its_votes() -> None:
     """What each option earns is said."""
     assert lines("panel", right=("o2",), votes=(("o1", 3), ("o2", 9))) == [
-        ("", "3 of 12 votes, 33.333 % of the mark", "Wrap it", "It holds the pad.", "1"),
-        ("right", "9 of 12 votes, 100 % of the mark", "Lay the pad", "It is held.", "2"),
+        ("", "chosen by 3 of 12", "Wrap it", "It holds the pad.", "1"),
+        ("right", "chosen by 9 of 12", "Lay the pad", "It is held.", "2"),
     ]
 
 
@@ -109,7 +112,7 @@ def test_a_written_answer_stands_with_its_rubric() -> None:
     """The example and every level."""
     assert lines("text", rubric=RUBRIC) == [
         ("right", "For example", "", "Not today.", "by a person"),
-        ("", "level × 2", "Stops", "0 = No; 1 = Yes", ""),
+        ("", "", "Stops", "0 = No; 1 = Yes", ""),
     ]
 
 
