@@ -40,6 +40,18 @@ def read_bytes(path: Path, limit: int) -> bytes:
     return data
 
 
+def read_ends(path: Path, limit: int) -> bytes:
+    """The bytes of a file; of a large one the first `limit` and the last, with a line end between."""
+    with path.open("rb") as file:
+        size = file.seek(0, os.SEEK_END)
+        file.seek(0)
+        if size <= 2 * limit:
+            return file.read()
+        first = file.read(limit)
+        file.seek(size - limit)
+        return first + b"\n" + file.read()
+
+
 def write_text(path: Path, text: str) -> None:
     """Write a text file so that a reader sees the old or the new, never half."""
     write_bytes(path, text.encode("utf-8"))

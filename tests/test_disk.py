@@ -10,6 +10,7 @@ from builder.disk import (
     fingerprint,
     keep_bytes,
     read_bytes,
+    read_ends,
     shipped,
     swapped_in,
     taken_over,
@@ -43,6 +44,16 @@ def test_what_is_kept_is_on_the_disk_with_its_name(tmp_path: Path, monkeypatch: 
     keep_bytes(tmp_path / "sheet.json", b"x")
     assert [["sheet.json" in seen] for seen in forced] == [[False], [True]]
     assert names(tmp_path) == ["sheet.json"]
+
+
+def test_of_a_large_file_both_ends_are_read(tmp_path: Path) -> None:
+    """A small one whole, and nothing twice."""
+    path = tmp_path / "a"
+    path.write_bytes(b"0123456789")
+    assert read_ends(path, 5) == b"0123456789"
+    assert read_ends(path, 4) == b"0123\n6789"
+    path.write_bytes(b"")
+    assert read_ends(path, 4) == b""
 
 
 def test_reading_is_bounded(tmp_path: Path) -> None:

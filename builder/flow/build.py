@@ -13,7 +13,7 @@ from pathlib import Path
 from builder.assess.papers import papers_and_keys
 from builder.check.leaks import Search, leaks_in
 from builder.diagnostic import Diagnostic
-from builder.disk import swapped_in, write_text
+from builder.disk import read_ends, swapped_in, write_text
 from builder.doors.cache import Cache, NoCache, digest
 from builder.doors.site import build_site
 from builder.fault import Fault
@@ -28,12 +28,14 @@ from builder.flow.sides import (
     student_to_build,
     write_record,
 )
+from builder.model.film import ENDINGS
 from builder.model.key import KeyRing
 from builder.model.paper import PublishedTest
 from builder.model.site import Finished
 from builder.render.address import published
 
 SECRET = Path("private") / "draw_secret"
+FILM_ENDS = 256_000  # bytes at either end of a film
 ALONE = 40  # so few pages are made sooner than another process is started
 
 
@@ -112,11 +114,19 @@ def _pressed(*sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
 
 
 def refuse_keys(site: Path, search: Search, clean: AbstractSet[str] = frozenset()) -> None:
-    """Stop a build whose student side holds anything of a key; files known to be clean are passed over."""
+    """Stop a build whose student side holds anything of a key; files known to be clean are passed over.
+
+    The words of a film stand on its page; of the film itself both ends are searched, where containers keep
+    titles and notes.
+    """
     names = {path.relative_to(site).as_posix(): path for path in sorted(site.rglob("*")) if path.is_file()}
-    files = {name: path.read_bytes() for name, path in names.items() if name not in clean}
+    files = {name: _searched(path) for name, path in names.items() if name not in clean}
     if leaks := leaks_in(files, search):
         raise KeyInPublished(leaks)
+
+
+def _searched(path: Path) -> bytes:
+    return read_ends(path, FILM_ENDS) if path.suffix.lower() in ENDINGS else path.read_bytes()
 
 
 def write_keys(private: Path, published: tuple[PublishedTest, ...], rings: tuple[KeyRing, ...]) -> None:

@@ -80,11 +80,11 @@ class Live:
             self.shown = replace(now, version=before.version + 1)
             return self.shown
 
-    def media(self, name: str) -> bytes | None:
-        """A file that a page shows, as it is now."""
+    def media(self, name: str) -> Path | None:
+        """A file that a page shows, where it lies now."""
         plans = self.shown.plans
         path = self._folder / name
-        return path.read_bytes() if plans and name in plans[0].media and path.is_file() else None
+        return path if plans and name in plans[0].media and path.is_file() else None
 
     def _looked(self, before: Shown) -> Shown:
         if not (self._folder / "course.yml").is_file():

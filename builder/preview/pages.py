@@ -5,6 +5,7 @@ from __future__ import annotations
 import mimetypes
 from dataclasses import replace
 from importlib.resources import files
+from pathlib import Path
 from threading import Lock
 
 from builder.doors.serve import Answer, elsewhere
@@ -75,12 +76,13 @@ def _page(site: OpenSite, shown: Shown, side: str, name: str) -> Answer | None:
     return Answer(with_panel(page.data, told, _ways(shown, side, name)))
 
 
-def _asset(site: OpenSite, plan: SitePlan, name: str, media: bytes | None) -> Answer | None:
+def _asset(site: OpenSite, plan: SitePlan, name: str, media: Path | None) -> Answer | None:
     if name == INDEX:
         return Answer(site.index(), SCRIPT)
-    data = plan.assets.get(name, media)
     kind = mimetypes.guess_type(name)[0] or "application/octet-stream"
-    return None if data is None else Answer(data, SCRIPT if name.endswith(".js") else kind)
+    if name in plan.assets:
+        return Answer(plan.assets[name], SCRIPT if name.endswith(".js") else kind)
+    return None if media is None else Answer(b"", kind, file=media)
 
 
 def _told(message: str, shown: Shown, side: str, name: str, status: int) -> Answer:

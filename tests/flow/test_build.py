@@ -4,14 +4,15 @@ from pathlib import Path
 
 import pytest
 
+from builder.check.leaks import Search
 from builder.diagnostic import Diagnostic
 from builder.fault import Fault
 from builder.flow import build as flow
-from builder.flow.build import KeyInPublished, build, read_secret
+from builder.flow.build import KeyInPublished, build, read_secret, refuse_keys
 from builder.flow.opened import open_course
 from builder.place import Place
 from tests.demo.built import COURSE, built_again, demo, opened
-from tests.demo.small import small_course
+from tests.demo.small import small, small_course
 
 
 def files(folder: Path) -> dict[str, bytes]:
@@ -93,7 +94,6 @@ def test_a_damaged_secret_is_a_fault(tmp_path: Path) -> None:
 def test_a_picture_stands_beside_the_page_that_shows_it(tmp_path: Path) -> None:
     """A file that a lesson shows is copied as it is; one that nothing shows stays in the folder."""
     folder = small_course(tmp_path / "course")
-    (folder / "media").mkdir()
     for name in ("shown", "kept"):
         (folder / "media" / f"{name}.svg").write_text(f"<svg id='{name}'/>", encoding="utf-8")
     lesson = folder / "lessons" / "dose.md"
@@ -102,8 +102,51 @@ def test_a_picture_stands_beside_the_page_that_shows_it(tmp_path: Path) -> None:
     )
     build(open_course(folder), folder, tmp_path / "out")
     media = tmp_path / "out" / "publish" / "media"
-    assert {path.name: path.read_text(encoding="utf-8") for path in media.iterdir()} == {
+    assert {path.name: path.read_text(encoding="utf-8") for path in media.glob("*.svg")} == {
         "shown.svg": "<svg id='shown'/>"
     }
     page = (tmp_path / "out" / "publish" / "lessons" / "dose.html").read_text(encoding="utf-8")
     assert '<img alt="A pad" src="../media/shown.svg"' in page
+
+
+def test_a_film_stands_beside_its_page_and_its_words_on_it(tmp_path: Path) -> None:
+    """The film is copied as it is; its captions are read off the page, whoever saves them anew."""
+    folder = small_course(tmp_path / "course")
+    build(open_course(folder), folder, tmp_path / "out")
+    publish, film = tmp_path / "out" / "publish", "media/wrap_and_look.webm"
+    assert (publish / film).read_bytes() == (folder / film).read_bytes()
+    assert [path.name for path in (publish / "media").iterdir()] == ["wrap_and_look.webm"]
+    captions = folder / "media" / "wrap_and_look.vtt"
+    captions.write_text(captions.read_text(encoding="utf-8").replace("tumbler", "rider"), encoding="utf-8")
+    build(open_course(folder), folder, tmp_path / "out")
+    assert "A fresh bruise on a rider" in (publish / "lessons" / "dose.html").read_text(encoding="utf-8")
+
+
+def test_a_caption_that_tells_of_a_tested_case_is_not_published(tmp_path: Path) -> None:
+    """Captions are searched as any page; so is what a film says of itself."""
+    folder = small_course(tmp_path / "course")
+    opened = open_course(folder)
+    course = opened.course
+    assert course is not None
+    tested = course.cases[course.file.tests[0].cases[0]]
+    story = " ".join((tested.visits[0].story or "").split())
+    captions = folder / "media" / "wrap_and_look.vtt"
+    text = captions.read_text(encoding="utf-8")
+    captions.write_text(text.replace("A fresh bruise on a tumbler's calf.", story), encoding="utf-8")
+    with pytest.raises(KeyInPublished, match=r"lessons/dose\.html"):
+        build(open_course(folder), folder, tmp_path / "out")
+    captions.write_text(text, encoding="utf-8")
+    with (folder / "media" / "wrap_and_look.webm").open("ab") as film:
+        film.write(story.encode())
+    with pytest.raises(KeyInPublished, match=r"media/wrap_and_look\.webm"):
+        build(open_course(folder), folder, tmp_path / "out")
+
+
+def test_a_large_film_is_not_read_whole(tmp_path: Path) -> None:
+    """Eight thousand million bytes, which no memory here would hold, are searched at once."""
+    course = open_course(small()).course
+    assert course is not None
+    (tmp_path / "media").mkdir()
+    with (tmp_path / "media" / "long.MP4").open("wb") as film:
+        film.truncate(8_000_000_000)
+    refuse_keys(tmp_path, Search((), course))

@@ -130,7 +130,6 @@ def test_a_failure_of_our_own_is_told_and_not_thrown(folder: Path, monkeypatch: 
 
 def test_only_files_that_a_page_shows_can_be_asked_for(folder: Path) -> None:
     """A picture that a lesson places is given as it is now; nothing else of the folder is."""
-    (folder / "media").mkdir()
     for name in ("shown", "kept"):
         (folder / "media" / f"{name}.svg").write_text(f"<svg id='{name}'/>", encoding="utf-8")
     lesson = folder / "lessons" / "dose.md"
@@ -138,7 +137,22 @@ def test_only_files_that_a_page_shows_can_be_asked_for(folder: Path) -> None:
     lesson.write_text(f"{text}\n![A pad](../media/shown.svg)\n", encoding="utf-8")
     course = Live(folder, NoCache())
     course.refresh()
-    assert course.media("media/shown.svg") == b"<svg id='shown'/>"
+    assert course.media("media/shown.svg") == folder / "media" / "shown.svg"
     assert [course.media(name) for name in ("media/kept.svg", "course.yml", "media/../course.yml")] == [
         None
     ] * 3
+
+
+def test_a_caption_that_was_saved_is_shown(folder: Path) -> None:
+    """A film's words are part of its lesson's page; what is wrong with them is to fix."""
+    course = Live(folder, NoCache())
+    before = course.refresh()
+    captions = folder / "media" / "wrap_and_look.vtt"
+    text = captions.read_text(encoding="utf-8")
+    captions.write_text(
+        text.replace("tumbler's", "rider's").replace("00:00:28.000", "00:00:29.000"), encoding="utf-8"
+    )
+    after = course.refresh()
+    bodies = [body(shown.plans[0], "lessons/dose.md") for shown in (before, after) if shown.plans]
+    assert ["rider&#39;s calf" in one for one in bodies] == [False, True]
+    assert [one.check for one in after.to_fix if one not in before.to_fix] == ["cue_beyond_film"]

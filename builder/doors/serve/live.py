@@ -17,6 +17,7 @@ from starlette.responses import Response, StreamingResponse
 from starlette.routing import Route
 
 from builder.doors.serve.answer import Answer
+from builder.doors.serve.respond import respond
 from builder.doors.serve.sockets import LOOPBACK
 
 NAMES = [LOOPBACK, "localhost"]
@@ -82,7 +83,7 @@ class Server:
 
     async def _answer(self, request: Request) -> Response:
         found = await run_in_threadpool(self._served.answer, request.url.path)
-        return Response(found.body, found.status, {**GUARDED, **found.headers}, found.kind)
+        return respond(found, GUARDED)
 
     async def _notify(self, request: Request) -> Response:
         return StreamingResponse(self._news(request), headers=GUARDED, media_type="text/event-stream")
