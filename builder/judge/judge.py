@@ -76,7 +76,7 @@ class Judge:
         return tuple(judged)
 
     def probed(self, case: Case, answered: tuple[VisitJudgement, ...]) -> tuple[VisitJudgement, ...]:
-        """The same visits, with what may come up and what must be asked on each, for questions."""
+        """The same visits, with what questions are made of: all cards, what may come up and must be asked."""
         return tuple(self._probed(case, number, answered) for number in range(len(answered)))
 
     def told(self, case: Case, answered: tuple[VisitJudgement, ...]) -> tuple[VisitJudgement, ...]:
@@ -107,10 +107,10 @@ class Judge:
             self.derived_from,
             frozenset(name for name, where in self.unasked if where(list(frame.state)) is Truth.FALSE),
         )
-        asks = frame.answer == "ask_first"
-        every = (*judged.chosen, *judged.wrong, *self._cards(frame).values()) if asks else ()
+        cards = self._cards(frame)
+        every = (*judged.chosen, *judged.wrong, *cards.values())
         turns, doubts = probe.turns(judged.chosen), probe.doubts(judged.chosen, every)
-        return replace(judged, turns=tuple(turns), doubts=tuple(doubts))
+        return replace(judged, cards=cards, turns=tuple(turns), doubts=tuple(doubts))
 
     def _told(self, case: Case, number: int, answered: tuple[VisitJudgement, ...]) -> VisitJudgement:
         visit, judged = case.visits[number], answered[number]
@@ -126,7 +126,7 @@ class Judge:
         chosen, wrong = (
             tuple(_with_changes(trial, one) for one in options) for options in (judged.chosen, judged.wrong)
         )
-        return replace(judged, chosen=chosen, wrong=wrong, cards=self._cards(frame))
+        return replace(judged, chosen=chosen, wrong=wrong, cards=judged.cards or self._cards(frame))
 
     def _cards(self, frame: Frame) -> dict[str, OptionJudgement]:
         """Every card of the library at its usual dose and site."""

@@ -14,7 +14,7 @@ from builder.model.card import site_of
 from builder.model.condition import atoms
 from builder.model.fact import Fact
 from builder.model.judgement import Doubt, Fired, OptionJudgement, Turn
-from builder.model.rule import URGENCIES
+from builder.model.rule import URGENCIES, Urgency
 
 Recorded = dict[str, Value]
 
@@ -53,7 +53,7 @@ class Probe:
         for name, variable in self.space.variables.items():
             if _is_flag(variable.fact) and self.values.get(name) == "no":
                 if fired := tuple(self._ending(name)):
-                    yield Turn(name, "yes", max((one.effect for one in fired), key=_urgency), fired)
+                    yield Turn(name, "yes", _most_urgent(fired), fired)
             elif _is_history(variable.fact) and self.values.get(name) != "yes" and name not in bearing:
                 yield Turn(name, "yes")
             elif self._is_expected(name, variable):
@@ -143,5 +143,6 @@ def _is_asked(fact: Fact) -> bool:
     return fact.group in ("red_flag", "contraindication", "sign", "consent") and not fact.reported
 
 
-def _urgency(effect: str) -> int:
-    return [str(one) for one in URGENCIES].index(effect)
+def _most_urgent(fired: Iterable[Fired]) -> Urgency:
+    effects = {one.effect for one in fired}
+    return next(one for one in reversed(URGENCIES) if one in effects)

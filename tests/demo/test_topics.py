@@ -107,7 +107,7 @@ def held_dose(one: Asked) -> None:
     assert set(answers.values()) <= {"ok", "change"}
     assert len(accepted) < len(answers)
     limit = {"higher": max, "lower": min}.get(fact.worse_when)
-    assert by_title[right] == (limit(accepted) if limit else accepted[0])  # type: ignore[type-var]
+    assert by_title[right] == (limit(accepted) if limit else accepted[0])
 
 
 def held_order(one: Asked) -> None:

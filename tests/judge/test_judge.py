@@ -196,8 +196,8 @@ def test_what_is_only_told_is_no_part_of_the_answer() -> None:
         assert after.cards.keys() == judge.content.cards.keys()
         assert not before.turns
         assert after.turns
-        options = {"chosen": before.chosen, "wrong": before.wrong}
-        assert replace(after, cards={}, turns=(), doubts=(), **options) == before
+        bare = replace(after, cards={}, turns=(), doubts=())
+        assert replace(bare, chosen=before.chosen, wrong=before.wrong) == before
         for short, whole in zip((*before.chosen, *before.wrong), (*after.chosen, *after.wrong), strict=True):
             assert not short.would_change
             assert replace(whole, would_change=(), more_would=False) == short

@@ -4,19 +4,15 @@ from builder.model.fact import Fact
 from builder.model.paper import BoardCell, Scene
 from builder.render.board import absent, found
 
+WRITTEN: dict[str, dict[str, object]] = {
+    "flare": {"kind": "one_of", "label": "Flare", "values": ["none", "known"], "words": {"none": "no flare"}},
+    "heat": {"kind": "scale", "label": "Heat", "values": ["none", "clear"]},
+    "fever": {"kind": "yes_no", "label": "Fever"},
+    "pain": {"kind": "number", "label": "Pain", "unit": "of 10"},
+}
 FACTS = {
     name: Fact.model_validate({"group": "sign", "worse_when": "neither", **one})
-    for name, one in {
-        "flare": {
-            "kind": "one_of",
-            "label": "Flare",
-            "values": ["none", "known"],
-            "words": {"none": "no flare"},
-        },
-        "heat": {"kind": "scale", "label": "Heat", "values": ["none", "clear"]},
-        "fever": {"kind": "yes_no", "label": "Fever"},
-        "pain": {"kind": "number", "label": "Pain", "unit": "of 10"},
-    }.items()
+    for name, one in WRITTEN.items()
 }
 
 
