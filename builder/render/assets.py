@@ -12,17 +12,26 @@ from builder.render.tokens import Colours, stylesheet
 LOOK = Path(__file__).parent / "look"
 STYLES = ("tokens", "base", "bar", "board", "choice", "told", "figure", "card", "case", "film", "test", "print")
 KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
-ASKED = ("js/kinds", *(f"{kind}/script" for kind in KINDS))
+ASKING = "assets/kinds.js"
 KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "keeper"))
 SITTING = tuple(f"js/{name}" for name in ("draft", "clock", "review", "finish", "hand", "sharing", "test"))
 SCRIPTS: dict[str, tuple[str, ...]] = {
+    ASKING: ("js/kinds", *(f"{kind}/script" for kind in KINDS)),
     "assets/film.js": ("js/film",),
-    "assets/lesson.js": (*ASKED, "js/score", "js/lesson"),
+    "assets/lesson.js": ("js/score", "js/lesson"),
     "assets/look.js": ("js/bar", "js/find"),
     "assets/practice.js": (*ASKED, "js/practised", "js/practice"),
     "assets/room.js": ("js/room",),
-    "assets/test.js": ("js/given", "js/code", *KEEPING, *ASKED, *SITTING),
+    "assets/test.js": ("js/given", "js/code", *KEEPING, *SITTING),
 }
+
+ASKED_BY = frozenset({"assets/lesson.js", "assets/practice.js", "assets/test.js", "assets/typing.js"})
+
+
+def with_kinds(scripts: Iterable[str]) -> tuple[str, ...]:
+    """The scripts of a page; before one that reads answers the kinds of question, shared by such pages."""
+    named = tuple(scripts)
+    return (ASKING, *named) if ASKED_BY & set(named) else named
 
 
 @cache

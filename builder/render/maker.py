@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
@@ -13,7 +13,7 @@ from builder.model.practice import PlacedQuestion
 from builder.model.reviewable import unsigned
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
-from builder.render.assets import LOOK, assets, frame
+from builder.render.assets import LOOK, assets, frame, with_kinds
 from builder.render.board import absent, found
 from builder.render.draw.finding import drawing
 from builder.render.emphasis import emphasised
@@ -33,16 +33,18 @@ class Maker:
     fill: Fill
     placed: Mapping[str, PlacedQuestion] = field(default_factory=dict)
 
-    def page(self, at: str, title: str, template: str, **values: object) -> SitePage:
+    def page(
+        self, at: str, title: str, template: str, *, scripts: Iterable[str] = (), **values: object
+    ) -> SitePage:
         """A page from a template in `look/pages`, given by keywords.
 
         Fields of a page are its own; `reviewed`: a clinician has looked; all else is for the template.
         """
-        fields = {name: values.pop(name) for name in ("kind", "where", "scripts", "search") if name in values}
+        fields = {name: values.pop(name) for name in ("kind", "where", "search") if name in values}
         reviewed = bool(values.pop("reviewed", False))
         given = values | {"course": self.course, "to": self.links(at)}
         body = self.fill(f"pages/{template}.html", given) + self.unreviewed(reviewed=reviewed)
-        named = {"address": at, "title": title, "where": title}
+        named = {"address": at, "title": title, "where": title, "scripts": with_kinds(scripts)}
         return SitePage.model_validate({**named, "body": body, **fields})
 
     def links(self, at: str) -> Callable[[str], str]:

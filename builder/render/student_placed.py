@@ -12,6 +12,7 @@ from builder.model.card import PHASES
 from builder.model.lesson import LessonTag, TagKind
 from builder.model.practice import PracticeCase
 from builder.render import address
+from builder.render.assets import with_kinds
 from builder.render.draw.pattern import swatch
 from builder.render.draw.technique import beneath, technique
 from builder.render.draw.timeline import timelines
@@ -45,7 +46,7 @@ def placed(placing: Placing, tag: LessonTag) -> str:
 
 def scripts_of(kinds: set[TagKind]) -> tuple[str, ...]:
     """The scripts that a page with tags of these kinds needs."""
-    return tuple(sorted(_SCRIPTS[kind] for kind in kinds & _SCRIPTS.keys()))
+    return with_kinds(sorted(_SCRIPTS[kind] for kind in kinds & _SCRIPTS.keys()))
 
 
 def _phases(placing: Placing, _tag: LessonTag) -> str:

@@ -66,7 +66,8 @@ def test_what_was_read_can_be_shown_again(paper: Page, example: dict[str, Any]) 
     assert paper.evaluate(READ, [q, None]) == example["value"]
     paper.evaluate(PUT, [q, None])
     assert paper.evaluate(READ, [q, None]) is None
-    for nonsense in (["made up"], [["a", "b", "c"]], [[]], 7, {}, True):
+    odd: tuple[object, ...] = (["made up"], [["a", "b", "c"]], [[]], 7, {}, True)
+    for nonsense in odd:
         paper.evaluate(PUT, [q, nonsense])
         assert paper.evaluate(READ, [q, None]) is None, nonsense
 

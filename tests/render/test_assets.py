@@ -3,7 +3,7 @@
 import gzip
 import re
 
-from builder.render.assets import LOOK, SCRIPTS, assets, frame
+from builder.render.assets import LOOK, SCRIPTS, assets, frame, with_kinds
 from builder.render.instructor_mark import OWN
 
 OF_ONE = (*OWN, "manual")
@@ -13,6 +13,13 @@ ALL = assets({}, SCRIPTS)
 def test_own_style_and_script_stay_light() -> None:
     """All of it together is under 40 kB compressed."""
     assert sum(len(gzip.compress(data)) for data in ALL.values()) < 40_000
+
+
+def test_pages_that_read_answers_share_the_kinds() -> None:
+    """One file for all of them, before the script that uses it; no other page carries it."""
+    assert with_kinds(("assets/test.js",)) == ("assets/kinds.js", "assets/test.js")
+    assert with_kinds(["assets/film.js", "assets/lesson.js"])[0] == "assets/kinds.js"
+    assert with_kinds(("assets/film.js",)) == ("assets/film.js",)
 
 
 def test_nothing_names_an_outside_address() -> None:

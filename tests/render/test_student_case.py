@@ -139,4 +139,4 @@ def test_text_is_escaped() -> None:
 
 def test_the_page_names_its_script() -> None:
     """Only a practice case loads what unfolds it."""
-    assert page("cases/landing.md").scripts == ("assets/practice.js",)
+    assert page("cases/landing.md").scripts == ("assets/kinds.js", "assets/practice.js")
