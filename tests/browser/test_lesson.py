@@ -23,8 +23,9 @@ pytestmark = pytest.mark.browser
 LESSON = "lessons/phases.html"
 WRONG = {"value": 60, "because": "That is the pause, not the pack."}
 NUMBER = {"value": 20, "unit": "minutes", "within": 5, "because": "Skin is numb by then.", "wrong": [WRONG]}
-ASKED: dict[str, AuthorQuestion] = {kind: asked(kind, id=kind) for kind in QUESTION_KINDS} | {
-    "number": asked("number", id="number", number=NUMBER)
+ASKED: dict[str, AuthorQuestion] = {
+    **{kind: asked(kind, id=kind) for kind in QUESTION_KINDS},
+    "number": asked("number", id="number", number=NUMBER),
 }
 COURSE = replace(
     course(),
@@ -82,12 +83,12 @@ def test_an_answer_is_compared_with_what_is_right(visit: Visit, kind: str) -> No
     page = visit(built()).go(LESSON)
     one = answer(page, kind, given(kind, right=True))
     said = "You judged as most of the panel did." if kind == "panel" else "This is right."
-    assert one.locator(".found").inner_text() == said
+    assert one.locator(".outcome").inner_text() == said
     assert one.locator("details > ul").is_visible()
     assert one.locator(".yours:visible").count() >= 1
     assert "%" not in one.inner_text()
     one = answer(page, kind, given(kind, right=False))
-    assert one.locator(".found").inner_text() not in ("", said)
+    assert one.locator(".outcome").inner_text() not in ("", said)
 
 
 def test_a_wrong_number_with_a_reason_is_told(visit: Visit) -> None:
@@ -102,7 +103,7 @@ def test_a_wrong_number_with_a_reason_is_told(visit: Visit) -> None:
 def test_words_are_compared_by_oneself(visit: Visit) -> None:
     """No script judges what is written: the example and the levels are shown beside it."""
     one = answer(visit(built()).go(LESSON), "text", "It still bleeds.")
-    assert "Compare your words with the example" in one.locator(".found").inner_text()
+    assert "Compare your words with the example" in one.locator(".outcome").inner_text()
     assert "Rubbing would make it bleed more." in one.locator("details").inner_text()
 
 
@@ -123,7 +124,7 @@ def test_a_change_takes_back_what_was_said(visit: Visit) -> None:
     one = answer(page, "one", given("one", right=True))
     one.locator(".option").last.click()
     one.locator(".option").first.click()
-    assert one.locator(".found").inner_text() == ""
+    assert one.locator(".outcome").inner_text() == ""
     assert one.locator(".yours:visible").count() == 0
 
 

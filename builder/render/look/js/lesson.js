@@ -26,11 +26,11 @@
       line.hidden = !same(line, given, scored.question);
     });
     answer.open = true;
-    var found = asked.querySelector(".found");
+    var found = asked.querySelector(".outcome");
     found.textContent = found.dataset[earned(scored, value)];
   }
   function clear(asked) {
-    asked.querySelector(".found").textContent = asked.querySelector(".problem").textContent = "";
+    asked.querySelector(".outcome").textContent = asked.querySelector(".problem").textContent = "";
     asked.querySelectorAll(".yours").forEach(function (line) { line.hidden = true; });
   }
   function check(asked, fieldset, scored) {
