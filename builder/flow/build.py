@@ -4,10 +4,9 @@ from __future__ import annotations
 
 import secrets
 import shutil
+from collections.abc import Mapping
 from collections.abc import Set as AbstractSet
-from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
-from multiprocessing import get_context
 from pathlib import Path
 
 from builder.assess.papers import papers_and_keys
@@ -17,8 +16,10 @@ from builder.disk import read_ends, swapped_in, write_text
 from builder.doors.cache import Cache, NoCache, digest
 from builder.doors.site import build_site
 from builder.fault import Fault
+from builder.flow.crew import Crew, helpers
 from builder.flow.fingerprints import fingerprints
 from builder.flow.opened import Opened
+from builder.flow.shares import laid_out
 from builder.flow.sides import (
     Planner,
     Site,
@@ -31,7 +32,7 @@ from builder.flow.sides import (
 from builder.model.film import ENDINGS
 from builder.model.key import KeyRing
 from builder.model.paper import PublishedTest
-from builder.model.site import Finished
+from builder.model.site import Finished, SitePlan
 from builder.render.address import published
 
 SECRET = Path("private") / "draw_secret"
@@ -83,11 +84,12 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
     before = read_record(kept, "student"), read_record(kept, "instructor")
     search = Search(tests.rings, course)
     looked = digest(search.says())
-    with swapped_in(targets[0]) as draft, swapped_in(targets[1]) as private_draft:
-        student = student_to_build(planner, before[0], targets[0], draft)
-        instructor = instructor_to_build(planner, before[1], targets[1], private_draft)
+    with Crew(helpers()) as crew, swapped_in(targets[0]) as draft, swapped_in(targets[1]) as private_draft:
+        fresh = laid_out(crew, planner, *before)
+        student = student_to_build(planner, before[0], targets[0], draft, fresh.student)
+        instructor = instructor_to_build(planner, before[1], targets[1], private_draft, fresh.instructor)
         _copy_media(folder, draft, student.plan.media)
-        finished = _pressed((student, draft), (instructor, private_draft))
+        finished = _pressed(crew, (student, draft), (instructor, private_draft))
         clean = student.ready if before[0].searched == looked else {}
         refuse_keys(draft, search, {published(at) for at in clean})
     write_keys(out / "private", tests.published, tests.rings)
@@ -104,13 +106,16 @@ def _copy_media(folder: Path, draft: Path, names: tuple[str, ...]) -> None:
         shutil.copyfile(folder / name, draft / name)
 
 
-def _pressed(*sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
+def _pressed(crew: Crew, *sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
     """Every site built into its folder; side by side where that saves time."""
+    works = [(site.plan, draft, site.ready) for site, draft in sites]
     if sum(site.left for site, _ in sites) < ALONE:
-        return [build_site(site.plan, draft, site.ready) for site, draft in sites]
-    with ProcessPoolExecutor(len(sites), mp_context=get_context("spawn")) as pool:
-        works = [pool.submit(build_site, site.plan, draft, site.ready) for site, draft in sites]
-        return [work.result() for work in works]
+        return [_press(work) for work in works]
+    return crew.done(_press, works)
+
+
+def _press(work: tuple[SitePlan, Path, Mapping[str, Finished]]) -> tuple[Finished, ...]:
+    return build_site(*work)
 
 
 def refuse_keys(site: Path, search: Search, clean: AbstractSet[str] = frozenset()) -> None:

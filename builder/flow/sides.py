@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from pathlib import Path
+from types import MappingProxyType
 
 from builder.assess.placed import placed_questions
 from builder.assess.practice import practice_cases, room_cases
@@ -32,6 +33,9 @@ class Laid:
 
     page: SitePage
     case: PracticeCase | None = None
+
+
+NONE_LAID: Mapping[str, Laid] = MappingProxyType({})
 
 
 @dataclass(frozen=True)
@@ -110,6 +114,16 @@ class Planner:
         origins = self._origins(side)
         return {at: one for at, one in laid.items() if one.page.made_from == origins.get(at, " ")}
 
+    def missing(self, student: Record, instructor: Record) -> Iterator[str]:
+        """The cases of which some page does not stand as it was last built."""
+        shown, kept = self.unchanged("student", student.laid), self.unchanged("instructor", instructor.laid)
+        practised = {name for one in self.course.file.practice for name in one.cases}
+        tested = {name for one in self.course.file.tests for name in one.cases}
+        for name in self.course.cases:
+            at_hand = of_case(name) in kept and (name in tested or of_room(name) in kept)
+            if not at_hand or (name in practised and of_case(name) not in shown):
+                yield name
+
     def _signed(self, side: str, plan: SitePlan) -> SitePlan:
         origins = self._origins(side)
         pages = (page.model_copy(update={"made_from": origins.get(page.address, "")}) for page in plan.pages)
@@ -149,22 +163,29 @@ class Site:
         return Standing(self.keys[page.address], finished, laid)
 
 
-def student_to_build(planner: Planner, record: Record, old: Path, draft: Path) -> Site:
-    """The student site with what stands taken over from `old` into `draft`, and all else laid out."""
-    known = planner.unchanged("student", record.laid)
+def student_to_build(
+    planner: Planner, record: Record, old: Path, draft: Path, fresh: Mapping[str, Laid] = NONE_LAID
+) -> Site:
+    """The student site with what stands taken over from `old` into `draft`, and all else laid out.
+
+    `fresh`: what has been laid out just now.
+    """
+    known = {**planner.unchanged("student", record.laid), **fresh}
     plan, practice = planner.student(known)
     keys, ready = _ready(plan, record, old, draft)
-    if lost := known.keys() - ready.keys():
+    if lost := known.keys() - ready.keys() - fresh.keys():
         plan, practice = planner.student({at: one for at, one in known.items() if at not in lost})
     return Site(_lightened(plan, ready), keys, ready, practice)
 
 
-def instructor_to_build(planner: Planner, record: Record, old: Path, draft: Path) -> Site:
+def instructor_to_build(
+    planner: Planner, record: Record, old: Path, draft: Path, fresh: Mapping[str, Laid] = NONE_LAID
+) -> Site:
     """The same of the instructor site."""
-    known = planner.unchanged("instructor", record.laid)
+    known = {**planner.unchanged("instructor", record.laid), **fresh}
     plan = planner.instructor(known)
     keys, ready = _ready(plan, record, old, draft)
-    if lost := known.keys() - ready.keys():
+    if lost := known.keys() - ready.keys() - fresh.keys():
         plan = planner.instructor({at: one for at, one in known.items() if at not in lost})
     return Site(_lightened(plan, ready), keys, ready, {})
 

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from types import MappingProxyType
 
 from builder.doors.cache import Cache, digest
 from builder.doors.frozen import Frozen
@@ -17,6 +18,7 @@ from builder.model.library import Course
 
 GROUP = 25
 Judged = tuple[VisitJudgement, ...]
+NOTHING: Mapping[str, Judged] = MappingProxyType({})
 
 _VISITS = Frozen[Judged](tuple[VisitJudgement, ...])
 _HOLES = Frozen[tuple[Hole, ...]](tuple[Hole, ...])
@@ -39,9 +41,9 @@ class Worker:
         self.cache.keep("told", found)
         return found
 
-    def told(self, answered: Mapping[str, Judged]) -> Mapping[str, Judged]:
+    def told(self, answered: Mapping[str, Judged]) -> Told:
         """The same with all there is to tell; each case is told when somebody first asks for it."""
-        return _OneByOne(answered, lambda name: self.tell(name, answered[name]))
+        return Told(self, answered)
 
     def probed(self, answered: Mapping[str, Judged]) -> Mapping[str, Judged]:
         """The same with what questions are made of; each case is probed when somebody first asks for it."""
@@ -115,3 +117,42 @@ class _OneByOne(Mapping[str, Judged]):
 
     def __len__(self) -> int:
         return len(self._answered)
+
+
+class Told(_OneByOne):
+    """Cases by id with all there is to tell of them, each told when somebody first asks for it."""
+
+    def __init__(
+        self, worker: Worker, answered: Mapping[str, Judged], found: Mapping[str, Judged] = NOTHING
+    ) -> None:
+        """`found`: what was told before."""
+        super().__init__(answered, lambda name: worker.tell(name, answered[name]))
+        self._worker = worker
+        self._found.update(found)
+
+    def part(self, names: Iterable[str]) -> Part:
+        """Some of the cases, for another process to tell."""
+        course, every = self._worker.course, list(names)
+        return Part(
+            replace(course, cases={name: course.cases[name] for name in every}, places={}),
+            self._worker.prints,
+            self._worker.cache,
+            {name: self._answered[name] for name in every},
+            {name: self._found[name] for name in every if name in self._found},
+        )
+
+
+@dataclass(frozen=True)
+class Part:
+    """Some cases of a course with what is known of them, in plain values that can go to another process."""
+
+    course: Course
+    prints: Fingerprints
+    cache: Cache
+    answered: dict[str, Judged]
+    found: dict[str, Judged]
+
+    def told(self) -> Told:
+        """The same cases, by a judge of their own."""
+        worker = Worker(self.course, Judge(self.course.content), self.prints, self.cache)
+        return Told(worker, self.answered, self.found)

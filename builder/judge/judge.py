@@ -17,7 +17,7 @@ from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
 from builder.judge.trial import DERIVED, Trial
-from builder.judge.truth import Test, Truth, compiled
+from builder.judge.truth import Known, Test, Truth, compiled
 from builder.judge.values import values_of
 from builder.model.card import Aim, site_of
 from builder.model.case import Case, CaseOption, Visit
@@ -102,7 +102,7 @@ class Judge:
             self.sessions,
             values,
             frame,
-            lambda less: self.frame(less, *grades),
+            lambda less: self.frame(less, *grades, near=frame),
             self.dating,
             self.derived_from,
             frozenset(name for name, where in self.unasked if where(list(frame.state)) is Truth.FALSE),
@@ -120,7 +120,7 @@ class Judge:
         trial = Trial(
             self.options,
             values,
-            lambda state, opened: self.frame_of(state, *grades, opened=opened),
+            lambda state, opened: self.frame_of(state, *grades, opened=opened, near=frame),
             self.derived_from,
         )
         chosen, wrong = (
@@ -136,10 +136,14 @@ class Judge:
         }
 
     def frame(
-        self, values: Mapping[str, Value], declared: Severity | None, earlier: Severity | None
+        self,
+        values: Mapping[str, Value],
+        declared: Severity | None,
+        earlier: Severity | None,
+        near: Frame | None = None,
     ) -> Frame:
         """A visit's recorded values made ready: what is derived is worked out in its order."""
-        return self.frame_of(self.space.state(values), declared, earlier, values.get("hours"))
+        return self.frame_of(self.space.state(values), declared, earlier, values.get("hours"), near=near)
 
     def frame_of(
         self,
@@ -148,10 +152,12 @@ class Judge:
         earlier: Severity | None,
         hours: Value | None = None,
         opened: frozenset[str] = frozenset(),
+        near: Frame | None = None,
     ) -> Frame:
         """The frame of a state of masks; severity, then phase, then session, each from the ones before.
 
         `opened`: what is recorded and left open to see what might be; a grade is then whatever it may be.
+        `near`: a frame that is little different, by which this one is sooner found.
         """
         self._set_unasked(state, opened)
         severity = self.severities.judge(state, declared, earlier)
@@ -162,7 +168,8 @@ class Judge:
         self._set(state, "phase", phases)
         self._set(state, "signs_behind", [Decimal(one) for one in behind])
         dated = list(state)
-        answer, urgency, urgencies = self.sessions.outcome(state)
+        known = self.sessions.known(dated, near.known if near else None)
+        answer, urgency, urgencies = self.sessions.outcome(known)
         self._set(state, "session_urgency", urgencies)
         exact = hours if isinstance(hours, Decimal) else None
         return Frame(
@@ -172,7 +179,9 @@ class Judge:
             answer,
             urgency,
             self._aims(answer, phases),
-            self._urgent(state, opened) if opened else 0,
+            known,
+            self._urgent(known, opened) if opened else 0,
+            near,
             dated=lambda: self.phases.judge(before, exact)[0],
             answered=lambda: self.sessions.judge(dated)[0],
         )
@@ -200,8 +209,8 @@ class Judge:
         variable = self.space.variables[name]
         return self.space.index[name], variable.everything, variable.safest
 
-    def _urgent(self, state: list[int], opened: frozenset[str]) -> int:
-        least = self.sessions.least_urgency(state, opened | DERIVED)
+    def _urgent(self, known: Known, opened: frozenset[str]) -> int:
+        least = self.sessions.least_urgency(known, opened | DERIVED)
         variable = self.space.variables["session_urgency"]
         return variable.everything & -variable.mask_of(least) if least else 0
 

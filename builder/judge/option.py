@@ -11,7 +11,7 @@ from builder.judge.frame import Frame, Kept
 from builder.judge.said import Said, Tally
 from builder.judge.session import asked, fired_rule
 from builder.judge.space import Space, Spots, Value
-from builder.judge.truth import Test, Truth, open_facts
+from builder.judge.truth import Conditions, Truth, open_facts
 from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, OptionJudgement
@@ -35,14 +35,14 @@ class OptionJudge:
         self.spots: dict[tuple[str, Value], Spots] = {}
         self.serves = {card.id: frozenset(card.serves) for card in cards.values()}
         self.effects = bearings(rules, cards, space)
-        self.alike = _alike(self.effects)
+        self.asked = _together(self.effects, space)
         self.names = {card.id: self._names(card) for card in cards.values()}
 
     def without(self, rule: str) -> OptionJudge:
         """The same without one rule."""
         other = copy(self)
         other.effects = {name: effects for name, effects in self.effects.items() if name != rule}
-        other.alike = _alike(other.effects)
+        other.asked = _together(other.effects, self.space)
         return other
 
     def judge(self, frame: Frame, card: Card, site: Site, written: Mapping[str, Value]) -> OptionJudgement:
@@ -124,12 +124,15 @@ class OptionJudge:
         """
         kept = frame.kept.get(self)
         if kept is None:
-            state, live = list(frame.state), []
-            for when, effects in self.alike:
-                known = when(state) if when else None
-                if known is not Truth.FALSE:
-                    live += [(one, known) for one in effects]
-            kept = frame.kept[self] = Kept(live)
+            near = self._kept(frame.near).known if frame.near else None
+            known = self.asked.known(list(frame.state), near)
+            live = [
+                (one, None if one.by_option else truth)
+                for truth, effects in zip(known.truths, self.effects.values(), strict=True)
+                for one in effects
+                if truth is not Truth.FALSE or one.by_option
+            ]
+            kept = frame.kept[self] = Kept(known, live)
         return kept
 
     def _live(self, kept: Kept, card: Card, site: Site, state: list[int]) -> list[tuple[Bearing, Truth]]:
@@ -226,9 +229,9 @@ class OptionJudge:
         return frozenset(atom.name for node in nodes for atom in atoms(node))
 
 
-def _alike(effects: Mapping[str, list[Bearing]]) -> list[tuple[Test | None, list[Bearing]]]:
-    """The effects of each rule with its condition, or with none where that is the option's to meet."""
-    return [(None if some[0].by_option else some[0].when, some) for some in effects.values()]
+def _together(effects: Mapping[str, list[Bearing]], space: Space) -> Conditions:
+    """The conditions of the rules that have effects, in their order."""
+    return Conditions([(some[0].rule.when, some[0].when) for some in effects.values()], space)
 
 
 def _baseline_of(card: Card) -> str:

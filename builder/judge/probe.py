@@ -11,7 +11,6 @@ from builder.judge.session import SessionJudge, asked, fired_rule
 from builder.judge.space import Space, Value, Variable
 from builder.judge.truth import Truth
 from builder.model.card import site_of
-from builder.model.condition import atoms
 from builder.model.fact import Fact
 from builder.model.judgement import Doubt, Fired, OptionJudgement, Turn
 from builder.model.rule import URGENCIES, Urgency
@@ -80,7 +79,7 @@ class Probe:
         state = list(self.frame.state)
         self.space.record(state, name, "yes")
         for rule, test in self.sessions.rules:
-            if test(state) is Truth.TRUE and any(atom.name == name for atom in atoms(rule.when)):
+            if name in self.sessions.names[rule.id] and test(state) is Truth.TRUE:
                 yield fired_rule(rule, Truth.TRUE)
 
     def _is_expected(self, name: str, variable: Variable) -> bool:

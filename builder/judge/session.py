@@ -6,7 +6,7 @@ from collections.abc import Sized
 from copy import copy
 
 from builder.judge.space import Space
-from builder.judge.truth import Test, Truth, compiled, open_facts
+from builder.judge.truth import Conditions, Known, Test, Truth, compiled, open_facts
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, SessionJudgement
 from builder.model.rule import URGENCIES, FirstAction, Rule, SessionEffect, Urgency
@@ -22,6 +22,7 @@ class SessionJudge:
         self.rules: list[tuple[Rule, Test]] = [
             (rule, compiled(rule.when, space)) for rule in rules if rule.session
         ]
+        self.asked = _together(self.rules, self.space)
         self.names = {rule.id: frozenset(atom.name for atom in atoms(rule.when)) for rule, _ in self.rules}
 
     def without(self, rule: str) -> SessionJudge:
@@ -29,7 +30,12 @@ class SessionJudge:
         other = copy(self)
         other.consents = [one for one in self.consents if one[0].id != rule]
         other.rules = [one for one in self.rules if one[0].id != rule]
+        other.asked = _together(other.rules, self.space)
         return other
+
+    def known(self, state: list[int], near: Known | None = None) -> Known:
+        """What is true of each rule in a state that is not changed any more; `near` is known already."""
+        return self.asked.known(state, near)
 
     def knows(self, rule: str) -> bool:
         """Whether a rule bears on the session."""
@@ -37,28 +43,27 @@ class SessionJudge:
 
     def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
         """The session's answer, and every urgency it may have (`none` where it may go on)."""
-        live, sure, maybe = self._live(state)
+        live, sure, maybe = self._live(self.known(state))
         urgency, possible = _urgencies(sure, maybe)
         ask = self._ask(state, [*self._waiting(state), *maybe])
         fired = tuple(fired_rule(rule, truth) for rule, truth in live)
         answer = _answer(sure, ask)
         return SessionJudgement(answer, urgency, () if sure else ask, fired, _first_action(sure)), possible
 
-    def outcome(self, state: list[int]) -> tuple[str, Urgency | None, set[str]]:
+    def outcome(self, known: Known) -> tuple[str, Urgency | None, set[str]]:
         """The same without the rules and questions behind it: the answer, how soon, how soon it may be."""
-        _, sure, maybe = self._live(state)
+        _, sure, maybe = self._live(known)
         urgency, possible = _urgencies(sure, maybe)
-        rules = [] if sure else [*self._waiting(state), *maybe]
-        return _answer(sure, self._to_ask(state, rules)), urgency, possible
+        rules = [] if sure else [*self._waiting(known.state), *maybe]
+        return _answer(sure, self._to_ask(known.state, rules)), urgency, possible
 
-    def least_urgency(self, state: list[int], moving: frozenset[str]) -> Urgency | None:
+    def least_urgency(self, known: Known, moving: frozenset[str]) -> Urgency | None:
         """The highest urgency that some rule gives for sure or at worst, whatever becomes of `moving`."""
         return _highest(
             [
                 rule
-                for rule, test in self.rules
-                if (truth := test(state)) is Truth.TRUE
-                or (truth is Truth.OPEN and self.names[rule.id].isdisjoint(moving))
+                for (rule, _), truth in zip(self.rules, known.truths, strict=True)
+                if truth is Truth.TRUE or (truth is Truth.OPEN and self.names[rule.id].isdisjoint(moving))
             ]
         )
 
@@ -67,10 +72,10 @@ class SessionJudge:
         maybe = [rule for rule, test in self.rules if test(state) is Truth.OPEN]
         return [name for rule in maybe for name in open_facts(rule.when, self.space, state)]
 
-    def _live(self, state: list[int]) -> tuple[list[tuple[Rule, Truth]], list[Rule], list[Rule]]:
+    def _live(self, known: Known) -> tuple[list[tuple[Rule, Truth]], list[Rule], list[Rule]]:
         """The rules that fire or may, each with its truth; those that fire; and those that may."""
-        asked = [(rule, test(state)) for rule, test in self.rules]
-        live: list[tuple[Rule, Truth]] = [one for one in asked if one[1] is not Truth.FALSE]
+        asked = zip(self.rules, known.truths, strict=True)
+        live: list[tuple[Rule, Truth]] = [(one[0], truth) for one, truth in asked if truth]
         sure = [rule for rule, truth in live if truth is Truth.TRUE]
         return live, sure, [rule for rule, truth in live if truth is Truth.OPEN]
 
@@ -90,6 +95,10 @@ class SessionJudge:
                 if self.space.variables[name].fact.screen:
                     waiting.setdefault(name, []).append(rule.id)
         return waiting
+
+
+def _together(rules: list[tuple[Rule, Test]], space: Space) -> Conditions:
+    return Conditions([(rule.when, test) for rule, test in rules], space)
 
 
 def asked(space: Space, name: str, rules: list[str]) -> Asked:

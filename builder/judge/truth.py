@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
 from enum import IntEnum
 
 from builder.judge.space import RECORDED, Space
-from builder.model.condition import AllOf, AnyOf, Node, Not, Recorded, atoms
+from builder.model.condition import AllOf, Among, AnyOf, Node, Not, Recorded, Within, atoms
 
 
 class Truth(IntEnum):
@@ -62,6 +63,40 @@ def _atom(index: int, mask: int) -> Test:
         return unsure if possible & ~mask else true
 
     return test
+
+
+@dataclass(frozen=True)
+class Known:
+    """What some conditions were found to be in one state."""
+
+    state: list[int]
+    truths: list[Truth]
+
+
+class Conditions:
+    """Conditions asked together of one state after another; of one like a known one only what differs."""
+
+    def __init__(self, asked: Iterable[tuple[Node, Test]], space: Space) -> None:
+        self._tests: list[Test] = []
+        self._readers: dict[int, list[int]] = {}
+        for place, (node, test) in enumerate(asked):
+            self._tests.append(test)
+            for index in {_index(atom, space) for atom in atoms(node)}:
+                self._readers.setdefault(index, []).append(place)
+
+    def known(self, state: list[int], near: Known | None = None) -> Known:
+        """The truth of each in a state that is not changed any more, in order."""
+        if near is None:
+            return Known(state, [test(state) for test in self._tests])
+        changed = [at for at, (now, then) in enumerate(zip(state, near.state, strict=True)) if now != then]
+        truths = list(near.truths)
+        for place in {reader for at in changed for reader in self._readers.get(at, ())}:
+            truths[place] = self._tests[place](state)
+        return Known(state, truths)
+
+
+def _index(atom: Among | Recorded | Within, space: Space) -> int:
+    return space.index[RECORDED + atom.name if isinstance(atom, Recorded) else atom.name]
 
 
 def open_facts(node: Node, space: Space, state: list[int]) -> list[str]:

@@ -57,6 +57,18 @@ def instructor_site(
     return marked(made, site_plan(made, pages, _sections(made, keys, cases, stations), address.FLAGS))
 
 
+def case_pages(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[SitePage]:
+    """The keys of some cases alone, before the site is marked."""
+    made = maker(course)
+    return [case_page(made, course.cases[name], visits) for name, visits in judged.items()]
+
+
+def room_pages(course: Course, rooms: Iterable[PracticeCase]) -> list[SitePage]:
+    """The pages for the room of some cases alone."""
+    made = maker(course)
+    return [room_page(made, case) for case in rooms]
+
+
 def _rooms(
     made: Maker, known: Mapping[str, SitePage], rooms: Mapping[str, PracticeCase]
 ) -> Iterator[SitePage]:

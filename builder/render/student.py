@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from types import MappingProxyType
 
 from builder.model.library import Course
@@ -42,6 +42,12 @@ def student_site(
     pages = [start_page(made, shown, tests), *lessons, *cases, *cards, *ends]
     plan = site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
     return plan.model_copy(update={"media": lesson_media(course)})
+
+
+def case_pages(course: Course, practice: Iterable[PracticeCase]) -> list[SitePage]:
+    """The pages of some practice cases alone, as they stand in the site."""
+    made = maker(course)
+    return [case_page(made, case) for case in practice]
 
 
 def _sections(

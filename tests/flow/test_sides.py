@@ -12,6 +12,7 @@ from builder.diagnostic import Diagnostic
 from builder.doors.cache import Cache, NoCache, open_cache
 from builder.flow import build as flow
 from builder.flow.build import build
+from builder.flow.crew import Crew
 from builder.flow.opened import open_course
 from builder.flow.sides import Record, Site, read_record, write_record
 from builder.model.site import Finished
@@ -75,9 +76,9 @@ def test_an_unchanged_course_makes_no_page_and_a_changed_one_few(
     left: list[int] = []
     real = flow._pressed  # noqa: SLF001 - what is left to press is nowhere else to be seen
 
-    def noted(*sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
+    def noted(crew: Crew, *sites: tuple[Site, Path]) -> list[tuple[Finished, ...]]:
         left.append(sum(one.left for one, _ in sites))
-        return real(*sites)
+        return real(crew, *sites)
 
     monkeypatch.setattr(flow, "_pressed", noted)
     written(folder, tmp_path / "out", cache)

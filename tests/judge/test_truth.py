@@ -8,8 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from builder.judge.space import Space
-from builder.judge.truth import Truth, compiled, open_facts
-from builder.model.condition import AllOf, AnyOf, Node, parse
+from builder.judge.truth import Conditions, Truth, compiled, open_facts
+from builder.model.condition import AllOf, AnyOf, Node, Not, parse
 from builder.model.fact import Fact, Value
 from tests.judge.small import fact
 
@@ -121,3 +121,33 @@ def test_an_answer_that_is_sure_stays_when_more_is_recorded(data: st.DataObject)
 def test_the_open_facts_of_a_condition(written: dict[str, Any], names: list[str]) -> None:
     """Those that may still be several things, each once, in order of mention."""
     assert open_facts(parse(written), SPACE, SPACE.state(RECORDED)) == names
+
+
+def nodes() -> st.SearchStrategy[Node]:
+    """Conditions of every form over the four facts."""
+    leaf = st.sampled_from(
+        [parse({name: "yes"}) for name in FACTS] + [parse({"recorded": name}) for name in FACTS]
+    )
+    return st.recursive(
+        leaf,
+        lambda inner: (
+            st.lists(inner, min_size=1, max_size=3).map(lambda some: AllOf(tuple(some)))
+            | st.lists(inner, min_size=1, max_size=3).map(lambda some: AnyOf(tuple(some)))
+            | inner.map(Not)
+        ),
+        max_leaves=5,
+    )
+
+
+VALUES = st.dictionaries(st.sampled_from(sorted(FACTS)), st.sampled_from(["yes", "no"]))
+
+
+@given(st.lists(nodes(), max_size=5), VALUES, VALUES)
+def test_what_does_not_differ_need_not_be_asked_again(
+    some: list[Node], one: dict[str, Value], other: dict[str, Value]
+) -> None:
+    """Beside a known state, every condition has the truth that it has by itself."""
+    conditions = Conditions([(node, compiled(node, SPACE)) for node in some], SPACE)
+    near = conditions.known(SPACE.state(one))
+    state = SPACE.state(other)
+    assert conditions.known(state, near).truths == [compiled(node, SPACE)(state) for node in some]
