@@ -4,7 +4,7 @@ SHELL := /bin/bash
 .SHELLFLAGS := -eu -o pipefail -c
 .DELETE_ON_ERROR:
 .DEFAULT_GOAL := help
-.PHONY: help env demo test bench sheets lint format lock clean system-tests
+.PHONY: help env demo test soak bench sheets lint format lock clean system-tests
 
 VENV := .venv
 BIN := $(VENV)/bin
@@ -86,6 +86,9 @@ format: env ## put every file into the one format
 
 test: system-tests $(AXE) $(YAML_SERVER) lint ## run everything that must hold
 	@$(BIN)/pytest -n auto --maxprocesses 6 --cov --cov-report=term
+
+soak: env ## try for longer what must not be lost (KILLS=500 kills more often), and print the figures
+	@$(BIN)/pytest -q -s -p no:cacheprovider tests/soak/soak_*.py
 
 bench: env ## measure the speed, as ratios of one run
 	@$(BIN)/pytest -q -s -p no:cacheprovider tests/bench/bench_*.py

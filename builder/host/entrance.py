@@ -13,7 +13,10 @@ from builder.fault import Fault
 from builder.host.hall import LARGEST
 from builder.host.notices import Notices
 
-BURST, A_SECOND = 900, 90.0  # one address may stand for a whole hall behind one box; half of it is pages
+BURST, A_SECOND = (
+    3000,
+    300.0,
+)  # one address may stand for a whole hall behind one box, each phone with its pages
 WEB = 80
 
 
