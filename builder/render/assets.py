@@ -20,7 +20,7 @@ SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/film.js": ("js/film",),
     "assets/lesson.js": ("js/score", "js/lesson"),
     "assets/look.js": ("js/bar", "js/find"),
-    "assets/practice.js": (*ASKED, "js/practised", "js/practice"),
+    "assets/practice.js": ("js/practised", "js/practice"),
     "assets/room.js": ("js/room",),
     "assets/test.js": ("js/given", "js/code", *KEEPING, *SITTING),
 }
