@@ -16,6 +16,7 @@ from builder.disk import read_ends, swapped_in, write_text
 from builder.doors.cache import Cache, NoCache, digest
 from builder.doors.site import build_site
 from builder.fault import Fault
+from builder.flow.after import write_calendars
 from builder.flow.crew import Crew, helpers
 from builder.flow.fingerprints import fingerprints
 from builder.flow.opened import Opened
@@ -93,6 +94,7 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
         clean = student.ready if before[0].searched == looked else {}
         refuse_keys(draft, search, {published(at) for at in clean})
     write_keys(out / "private", tests.published, tests.rings)
+    write_calendars(course, folder, out / "private")
     write_record(kept, "student", student.record(finished[0], looked))
     write_record(kept, "instructor", instructor.record(finished[1], looked))
     editions = {one.test: one.edition for one in tests.published}

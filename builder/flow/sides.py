@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from builder.assess.placed import placed_questions
 from builder.assess.practice import practice_cases, room_cases
+from builder.assess.spaced import spaced_sets
 from builder.disk import taken_over
 from builder.doors.cache import Cache, digest
 from builder.doors.frozen import Frozen
@@ -96,8 +97,8 @@ class Planner:
         heads = {cases[at]: one.case for at, one in known.items() if one.case is not None}
         practice = practice_cases(self.course, self.judged, heads)
         pages = {cases[at]: one.page for at, one in known.items() if one.case is not None}
-        placed = placed_questions(self.course)
-        plan = student_site(self.course, practice, self.tests.published, pages, placed)
+        placed, spaced = placed_questions(self.course), spaced_sets(self.course)
+        plan = student_site(self.course, practice, self.tests.published, pages, placed, spaced)
         return self._signed("student", plan), {of_case(one.id): one for one in practice}
 
     def instructor(self, known: Mapping[str, Laid]) -> SitePlan:

@@ -67,8 +67,12 @@ def read_class(folder: Path, course: Course) -> ClassReading:
         )
     places = {one.written.file: one.written.places for one in (entry, *sheets)}
     places |= {sheet.places.whole.file: sheet.places for sheet in (roster, attendance)}
-    rows = {sheet.places.whole.file: codes_by_row(sheet) for sheet in (roster, attendance)}
-    return ClassReading(whole, in_order(found), places, rows)
+    return ClassReading(whole, in_order(found), places, _codes(roster, attendance))
+
+
+def _codes(*sheets: Sheet) -> dict[str, tuple[frozenset[str], ...]]:
+    """The personal codes in each row of each sheet, by its file."""
+    return {sheet.places.whole.file: codes_by_row(sheet) for sheet in sheets}
 
 
 def _sheets(folder: Path, before: str) -> Iterator[Named]:

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from types import MappingProxyType
 
+from builder.model.after import SpacedSet
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
 from builder.model.practice import PlacedQuestion, PracticeCase
 from builder.model.site import SitePage, SitePlan, SiteSection
 from builder.render import address
 from builder.render.maker import Maker, maker, site_plan
+from builder.render.student_after import after_pages
 from builder.render.student_card import card_pages
 from builder.render.student_case import case_page
 from builder.render.student_flags import flags_page
@@ -26,11 +28,12 @@ def student_site(
     tests: tuple[PublishedTest, ...],
     known: Mapping[str, SitePage] = MappingProxyType({}),
     placed: Mapping[str, PlacedQuestion] = MappingProxyType({}),
+    spaced: Sequence[SpacedSet] = (),
 ) -> SitePlan:
     """The plan of the student site; it is made without ever seeing a key.
 
     A case whose page is `known` is not laid out again; its visits may be left out. `placed` are the questions
-    that lessons place.
+    that pages place, `spaced` is what to come back to after the course.
     """
     made = maker(course, placed)
     shown = {case.id: case for case in practice}
@@ -38,9 +41,12 @@ def student_site(
     cases = [known.get(case.id) or case_page(made, case) for case in practice]
     cards = card_pages(made)
     papers = [page for test in tests for page in paper_pages(made, test)]
-    ends = [flags_page(made), *papers, lost_page(made, tests)]
-    pages = [start_page(made, shown, tests), *lessons, *cases, *cards, *ends]
-    plan = site_plan(made, pages, _sections(made, lessons, cases, cards, tests), address.FLAGS)
+    after = after_pages(made, spaced, shown)
+    ends = [flags_page(made), *papers, *after, lost_page(made, tests)]
+    pages = [start_page(made, shown, tests, after), *lessons, *cases, *cards, *ends]
+    sections = _sections(made, lessons, cases, cards, tests)
+    sections.append(SiteSection(title=made.say("after"), pages=_addresses(after)))
+    plan = site_plan(made, pages, sections, address.FLAGS)
     return plan.model_copy(update={"media": lesson_media(course)})
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from builder.model.owed import policies_at
@@ -39,8 +40,13 @@ class Part:
     empty: str = ""
 
 
-def start_page(made: Maker, cases: dict[str, PracticeCase], tests: tuple[PublishedTest, ...]) -> SitePage:
-    """The first page of the site."""
+def start_page(
+    made: Maker,
+    cases: dict[str, PracticeCase],
+    tests: tuple[PublishedTest, ...],
+    after: Sequence[SitePage] = (),
+) -> SitePage:
+    """The first page of the site; `after` are the pages for the time after the course."""
     course = made.course
     sources = course.content.references.sources
     return made.page(
@@ -50,7 +56,9 @@ def start_page(made: Maker, cases: dict[str, PracticeCase], tests: tuple[Publish
         kind="start",
         where="",
         reviewed=all_reviewed(course),
-        parts=[part for part in _parts(made, cases, tests) if _pages(part) or part.empty],
+        parts=[
+            part for part in [*_parts(made, cases, tests), _after(made, after)] if _pages(part) or part.empty
+        ],
         positions=[
             f"{point.replace('_', ' ').capitalize()}: {text}" for point, text in course.file.positions.items()
         ],
@@ -80,6 +88,12 @@ def _parts(made: Maker, cases: dict[str, PracticeCase], tests: tuple[PublishedTe
 
 def _pages(part: Part) -> bool:
     return any(group.pages for group in part.groups)
+
+
+def _after(made: Maker, pages: Sequence[SitePage]) -> Part:
+    """The way back: the days to return on, and what one writes for oneself."""
+    links = [Linked(page.address, page.title) for page in pages if page.kind in ("after", "own")]
+    return Part(made.say("after"), made.say("do_after_lede"), [Group("", links)])
 
 
 def _case(case: PracticeCase) -> Linked:

@@ -40,6 +40,7 @@ OPENED_BY: dict[str, tuple[str, ...]] = {
     "click": ("builder.cli",),
     "cryptography": ("builder.doors.seal",),
     "csv": ("builder.doors.sheet",),
+    "icalendar": ("builder.doors.calendar",),
     "jinja2": ("builder.doors.page",),
     "markdown": ("builder.doors.site",),
     "markupsafe": ("builder.doors.page",),

@@ -85,6 +85,19 @@ def opened_up(page: Page) -> None:
         page.keyboard.press("PageDown")
 
 
+def days_told(page: Page) -> None:
+    """After the course, asked for a calendar without a day, and then with one."""
+    page.locator(".ended button").click()
+    page.locator("#ended").fill("2026-04-19")
+    page.locator(".ended button").click()
+
+
+def about_to_clear(page: Page) -> None:
+    """What somebody wrote, about to be cleared."""
+    page.locator("[data-field]").first.fill("Ask first")
+    page.locator(".clear .first").click()
+
+
 @dataclass(frozen=True)
 class Kind:
     """A kind of page in one state: our name, the page's own, its address, and how to get there."""
@@ -111,6 +124,10 @@ KINDS: tuple[Kind, ...] = (
     Kind("card", "card", "cards/friction.html", unfolded),
     Kind("card of an action", "card", "cards/refer.html", unfolded),
     Kind("red flags", "flags", "red-flags.html"),
+    Kind("after the course", "after", "after/index.html", days_told),
+    Kind("one week after", "spaced", "after/one-week.html", unfolded),
+    Kind("my changes", "own", "after/my-changes.html", about_to_clear),
+    Kind("my sheet", "own", "after/my-sheet.html"),
     Kind("no page", "lost", "404.html"),
     Kind("entry", "entry", "tests/final.html"),
     Kind("entry, wrong code", "entry", "tests/final.html", wrong_code),
