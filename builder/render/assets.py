@@ -10,7 +10,21 @@ from builder.model.question import QUESTION_KINDS
 from builder.render.tokens import Colours, stylesheet
 
 LOOK = Path(__file__).parent / "look"
-STYLES = ("tokens", "base", "bar", "board", "choice", "told", "figure", "card", "case", "film", "test", "print")
+STYLES = (
+    "tokens",
+    "base",
+    "bar",
+    "board",
+    "choice",
+    "told",
+    "figure",
+    "card",
+    "case",
+    "film",
+    "test",
+    "after",
+    "print",
+)
 KINDS = tuple(f"kinds/{kind}" for kind in QUESTION_KINDS)
 ASKING = "assets/kinds.js"
 KEEPING = tuple(f"js/{name}" for name in ("sheet", "merge", "store", "peers", "keeper"))
@@ -21,6 +35,7 @@ SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/lesson.js": ("js/score", "js/lesson"),
     "assets/look.js": ("js/bar", "js/find"),
     "assets/practice.js": ("js/practised", "js/practice"),
+    "assets/after.js": ("js/mine", "js/days"),
     "assets/room.js": ("js/room",),
     "assets/test.js": ("js/given", "js/code", *KEEPING, *SITTING),
 }
