@@ -12,16 +12,21 @@ Answer = TypeVar("Answer")
 
 
 def beside(
-    name: str, right: Sequence[Answer], wrong: Sequence[Answer], text: Callable[[Answer], str]
+    name: str,
+    right: Sequence[Answer],
+    wrong: Sequence[Answer],
+    text: Callable[[Answer], str],
+    weight: Callable[[Answer], int] = lambda _: 1,
 ) -> list[Answer]:
     """One right answer and three wrong ones, the right one first; nothing where there are fewer.
 
-    `name` draws them. It also draws how many of the wrong ones are longer than the right one; a right answer
-    that has as many beside it goes before one that has not. So its length tells nothing.
+    `name` draws them, a wrong one as many times likelier as its weight says. It also draws how many of the
+    wrong ones are longer than the right one; a right answer that has as many beside it goes before one that
+    has not. So its length tells nothing.
     """
     if not right or len(wrong) < WRONG:
         return []
-    others = sorted(wrong, key=lambda one: _number(name, text(one)))
+    others = sorted(wrong, key=lambda one: _earliest(name, text(one), weight(one)))
     wanted = _number(name) % (WRONG + 1)
 
     def parted(one: Answer) -> tuple[list[Answer], list[Answer]]:
@@ -41,3 +46,8 @@ def beside(
 
 def _number(*parts: str) -> int:
     return int.from_bytes(sha256("|".join(parts).encode("utf-8")).digest()[:8], "big")
+
+
+def _earliest(name: str, text: str, weight: int) -> int:
+    """The least of as many drawn numbers as the weight says: the more of them, the earlier in the order."""
+    return min(_number(name, text, *([str(turn)] if turn else [])) for turn in range(weight))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 from builder.model.keyed import NumberRange, Rubric
 from builder.model.paper import Scene
@@ -42,7 +43,7 @@ class Shown:
     unit: str = ""
     words: int = 0
 
-    @property
+    @cached_property
     def identity(self) -> str:
         """The name of this question within a course."""
         return f"{self.case}/{self.visit}/{self.topic}/{self.part}"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from builder.assess.balance import one_sided
 from builder.assess.papers import pool_of, versions_of
 from builder.assess.versions import Version
 from builder.diagnostic import Diagnostic
@@ -55,7 +56,9 @@ def shortfalls(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]])
     for number, test in enumerate(course.file.tests):
         if not (course.cases.keys() >= set(test.cases) and course.questions.keys() >= set(test.questions)):
             continue
-        versions = versions_of(course, test, [one.shown for one in pool_of(course, test, judged)])
+        pool = pool_of(course, test, judged)
+        versions = versions_of(course, test, [one.shown for one in pool])
+        found += one_sided(course, number, test, pool)
         found += _rows_not_met(course, number, test, versions)
         found += _cases_asked_twice(course, number, versions)
     return found

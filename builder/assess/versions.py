@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections import Counter
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
@@ -57,8 +57,12 @@ class _Drawing:
     def place(self, slot: Slot, drawn: Drawn, tried: set[str], path: frozenset[Slot]) -> Drawn | None:
         """The draw with this place filled too, other places refilled where they stood in the way."""
         path |= {slot}
+        near: defaultdict[tuple[str, str], list[Slot]] = defaultdict(list)
+        for other, one in drawn.items():
+            near[one.origin, one.visit].append(other)
         for question in self._candidates(slot, drawn):
-            moved = {other for other, one in drawn.items() if tell_each_other(one, question)}
+            about = near[question.origin, question.visit]
+            moved = {other for other in about if tell_each_other(drawn[other], question)}
             if question.identity in tried or moved & path:
                 continue
             tried.add(question.identity)

@@ -106,6 +106,11 @@ class Card(Noun):
         description="A technique, or an action that is no technique.", examples=["technique"]
     )
     hands_on: Truth = Field(description="Whether hands work on the client.", examples=["no"])
+    alongside: Truth = Field(
+        default=False,
+        description="Whether it may be done beside anything, so that it is a wrong answer on no day.",
+        examples=["yes"],
+    )
     groups: tuple[Id, ...] = Field(
         default=(), description="Families by which rules address it.", examples=[["cold"]]
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import dataclass, field
 from functools import cached_property
 
@@ -73,3 +74,9 @@ class Course:
     questions: dict[str, AuthorQuestion] = field(default_factory=dict)
     media: frozenset[str] = frozenset()
     films: dict[str, Film] = field(default_factory=dict)
+
+    @cached_property
+    def times_chosen(self) -> Counter[str]:
+        """How many visits of the course's cases choose each card, by its id."""
+        visits = (visit for case in self.cases.values() for visit in case.visits)
+        return Counter(name for visit in visits for name in {option.card for option in visit.chosen})

@@ -11,8 +11,9 @@ def test_a_visit_that_goes_on_yields_every_kind() -> None:
     assert [question.shown.topic for question in asked] == ["session", "phase", "option", "dose"]
 
 
-def test_a_referral_yields_no_phase() -> None:
-    """Where the session stops, the phase is not asked."""
-    one = case("alpha", 1)
-    (asked,) = questions_of(course([one]), one, (judged_visit("v1", session=REFERRED, doses=()),), alone=True)
-    assert [question.shown.topic for question in asked] == ["session", "option"]
+def test_a_referral_is_asked_about_once() -> None:
+    """Where the session stops, no phase is asked, and in a test no option: the first question told it all."""
+    one, stopped = case("alpha", 1), judged_visit("v1", session=REFERRED, doses=())
+    for alone, topics in ((False, ["session", "option"]), (True, ["session"])):
+        (asked,) = questions_of(course([one]), one, (stopped,), alone=alone)
+        assert [question.shown.topic for question in asked] == topics

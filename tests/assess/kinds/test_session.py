@@ -27,10 +27,10 @@ def right(question: Question) -> list[str]:
     ("session", "title"),
     [
         (GO_ON, "Go on with the session"),
-        (ASKED, "Ask first, before any hands-on work"),
+        (ASKED, "Ask first, then decide"),
         (replace(REFERRED, urgency="days"), "Stop and refer, within days"),
         (replace(REFERRED, urgency="same_day"), "Stop and refer, the same day"),
-        (REFERRED, "Stop and call emergency help now"),
+        (REFERRED, "Stop and get emergency help"),
     ],
 )
 def test_one_answer_is_right(session: SessionJudgement, title: str) -> None:
@@ -49,7 +49,7 @@ def test_a_referral_gives_the_reason_of_its_urgency() -> None:
     assert said[4].reason == "Why flag."
     assert said[4].mark == "refer"
     assert said[4].ground.rests_on == "Ryan JB et al, 1991 · single study · not yet reviewed by a clinician"
-    assert said[0].reason == "The rules say: Stop and call emergency help now."
+    assert said[0].reason == "The rules say: Stop and get emergency help."
 
 
 def test_asking_names_the_questions() -> None:
