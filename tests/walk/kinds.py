@@ -96,6 +96,7 @@ def about_to_clear(page: Page) -> None:
     """What somebody wrote, about to be cleared."""
     page.locator("[data-field]").first.fill("Ask first")
     page.locator(".clear .first").click()
+    page.evaluate("scrollTo(0, 0)")
 
 
 @dataclass(frozen=True)
