@@ -46,7 +46,9 @@
       tag.hidden = ordered || value.indexOf(tag.dataset.of) < 0;
     });
     var alike = ordered ? value.join() === right.join() : value.slice().sort().join() === right.slice().sort().join();
+    var own = step.querySelector(".own");
     chose.textContent = alike || !decided ? "" : chose.dataset.chose.replace("#", kind(step).said(fieldset(step)));
+    if (own) own.textContent = chose.textContent;
   }
   function layStep(step, given, last) {
     var decided = !given && isDecided(step), told = step.querySelector(".reveal"), shown = given || decided;
