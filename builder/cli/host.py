@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
 
 from builder.cli.options import course_argument, json_option, out_of, out_option
+
+if TYPE_CHECKING:
+    from builder.model.outputs.host import HostOutput
 
 
 @click.command("host")
@@ -37,10 +40,8 @@ def command(folder: Path, klass: str, hall: str, port: int, out: Path | None, *,
 
     desk = open_class(folder, klass, out_of(folder, out) / "publish")
 
-    def tell(data: dict[str, object]) -> None:
-        click.echo(
-            json.dumps({"format": "caseloom/host/1", **data}, ensure_ascii=False) if as_json else _line(data)
-        )
+    def tell(told: HostOutput) -> None:
+        click.echo(told.model_dump_json(by_alias=True) if as_json else _line(told, desk.taught.taught.title))
 
     host(desk, Asked(port, port + 1 if port else 0, hall), tell)
     if not as_json:
@@ -48,18 +49,18 @@ def command(folder: Path, klass: str, hall: str, port: int, out: Path | None, *,
     return 0
 
 
-def _line(data: dict[str, object]) -> str:
-    if data["event"] == "opened":
-        hall = data["hall"] or "shut; open it on your page"
+def _line(told: HostOutput, title: str) -> str:
+    if told.ways and told.counts:
         return (
-            f"Class {data['class']}: {data['title']}, {data['people']} people.\n"
-            f"  yours  {data['instructor']}  (this machine only; opens once)\n"
-            f"  hall   {hall}\n"
+            f"Class {told.klass}: {title}, {told.counts.of} people.\n"
+            f"  yours  {told.ways.instructor}  (this machine only; opens once)\n"
+            f"  hall   {told.ways.hall or 'shut; open it on your page'}\n"
             "Keep this machine awake. Ctrl-C ends the host; phones go on by themselves when it is back."
         )
-    if data["event"] == "ended":
+    if told.counts:
+        counts = told.counts
         return (
-            f"Host ended. {data['sheets']} sheets lie in the inbox, from {data['people']} of {data['of']} "
-            f"people; {data['set_aside']} set aside."
+            f"Host ended. {counts.sheets} sheets lie in the inbox, from {counts.people} of {counts.of} "
+            f"people; {counts.set_aside} set aside."
         )
-    return f"  {data['line']}"
+    return f"  {told.line}"

@@ -16,10 +16,11 @@ from builder.host.desk import Desk
 from builder.host.entrance import Entrance
 from builder.host.hall import Hall
 from builder.host.notices import Notices
+from builder.model.outputs.host import HostCounts, HostOutput, HostWays
 
 LOOK_AGAIN = 2.0
 ASLEEP = 20.0  # seconds that the clock went on without us: nothing but sleep takes so long
-Say = Callable[[dict[str, object]], None]
+Tell = Callable[[HostOutput], None]
 
 
 @dataclass(frozen=True)
@@ -31,22 +32,23 @@ class Asked:
     hall: str = ""
 
 
-def host(desk: OpenClass, asked: Asked, tell: Say) -> None:
+def host(desk: OpenClass, asked: Asked, tell: Tell) -> None:
     """Serve until Ctrl-C; a port in use, or an address not ours, is a Fault before anything is served."""
     with reserve(asked.port) as taken:
         port: int = taken.getsockname()[1]
         names = frozenset(f"{name}:{port}" for name in (LOOPBACK, "localhost"))
-        board, notices = Board(), Notices(desk.say, lambda line: tell({"event": "notice", "line": line}))
+        board, notices = Board(), Notices(desk.say, lambda line: tell(_told(desk, "notice", line=line)))
         board.filled(desk.standing(), desk.taught.owners)
         hall = Hall(desk, board, notices)
         entrance = Entrance(hall.answer, asked.hall_port, notices)
         if asked.hall:
             entrance.open(asked.hall)
         own = Desk(desk, board, notices, entrance, hall)
-        tell(_opened(desk, entrance, f"http://{LOOPBACK}:{port}/?key={own.key}"))
+        ways = _ways(entrance, f"http://{LOOPBACK}:{port}/?key={own.key}")
+        tell(_told(desk, "opened", ways=ways, counts=_counts(desk)))
         with _watched(entrance, notices, desk.zone):
             Listener(own.answer, Manners(names), entrance.trouble).run(taken)
-    tell(_ended(desk))
+    tell(_told(desk, "ended", counts=_counts(desk)))
 
 
 @contextmanager
@@ -77,26 +79,22 @@ def watch(
         entrance.look()
 
 
-def _opened(desk: OpenClass, entrance: Entrance, own: str) -> dict[str, object]:
-    return {
-        "event": "opened",
-        "class": desk.taught.taught.id,
-        "title": desk.taught.taught.title,
-        "people": len(desk.taught.participants),
-        "instructor": own,
-        "hall": entrance.way,
-        "addresses": [one.address for one in entrance.addresses()],
-    }
+def _told(desk: OpenClass, event: str, **more: object) -> HostOutput:
+    plain = {"format": "caseloom/host/1", "event": event, "class": desk.taught.taught.id}
+    return HostOutput.model_validate({**plain, "line": "", "ways": None, "counts": None, **more})
 
 
-def _ended(desk: OpenClass) -> dict[str, object]:
+def _ways(entrance: Entrance, own: str) -> HostWays:
+    addresses = tuple(one.address for one in entrance.addresses())
+    return HostWays(instructor=own, hall=entrance.way, addresses=addresses)
+
+
+def _counts(desk: OpenClass) -> HostCounts:
     owners = desk.taught.owners
     sheets = list(desk.standing())
-    return {
-        "event": "ended",
-        "class": desk.taught.taught.id,
-        "sheets": len(sheets),
-        "people": len({owners[one.code] for one in sheets if one.code in owners}),
-        "of": len(desk.taught.participants),
-        "set_aside": len(desk.aside()),
-    }
+    return HostCounts(
+        sheets=len(sheets),
+        people=len({owners[one.code] for one in sheets if one.code in owners}),
+        of=len(desk.taught.participants),
+        set_aside=len(desk.aside()),
+    )

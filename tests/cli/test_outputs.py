@@ -18,6 +18,8 @@ from tests.cli.run import run, status
 from tests.demo.built import COURSE, demo
 from tests.demo.small import small
 from tests.flow.laid import OF_THE_SAMPLE
+from tests.host.running import running
+from tests.render.sample_site import built as site
 
 Data = dict[str, Any]
 
@@ -52,6 +54,13 @@ def analysed(folder: Path) -> Data:
     return data
 
 
+def hosted(folder: Path) -> list[Data]:
+    """What a host says first and last."""
+    (folder / "publish").symlink_to(site(), target_is_directory=True)
+    with running(small(), folder, folder, "--port", "0") as host:
+        return [host.opened, *host.end()]
+
+
 HANDED_OUT: dict[str, dict[str, Callable[[Path], Data]]] = {
     "analysis": {"a class": analysed},
     "build": {"a course": built},
@@ -68,6 +77,7 @@ HANDED_OUT: dict[str, dict[str, Callable[[Path], Data]]] = {
         "hours": lambda _: printed("explain", small(), "hours"),
     },
     "flags": {"a course": lambda _: printed("explain", small(), "flags")},
+    "host": {"opened": lambda folder: hosted(folder)[0], "ended": lambda folder: hosted(folder)[-1]},
     "reviews": {"a course": lambda _: printed("explain", small(), "reviews")},
     "schema": {"a folder": lambda folder: printed("schema", "--out", folder / "shapes")},
 }

@@ -29,9 +29,15 @@ class Running:
     opened: dict[str, Any]
 
     @property
+    def ways(self) -> dict[str, str]:
+        """Where it can be reached."""
+        found: dict[str, str] = self.opened["ways"]
+        return found
+
+    @property
     def hall(self) -> Place:
         """The hall, as a phone reaches it."""
-        address, _, port = self.opened["hall"].removeprefix("http://").rstrip("/").rpartition(":")
+        address, _, port = self.ways["hall"].removeprefix("http://").rstrip("/").rpartition(":")
         return Place(int(port), [], address)
 
     def end(self, how: signal.Signals = signal.SIGINT) -> list[dict[str, Any]]:

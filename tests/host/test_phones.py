@@ -51,7 +51,7 @@ def test_the_host_dies_in_the_middle_and_nothing_is_lost(
     inbox = course / "classes" / "spring" / "answers"
     with running(course, course / "out", tmp_path, *ports) as host:
         for phone, code in zip(phones, codes(), strict=False):
-            phone.join(host.opened["hall"], code)
+            phone.join(host.ways["hall"], code)
             phone.choose(0, 1)
         for phone in phones[:2]:
             phone.hand_in()
@@ -69,7 +69,7 @@ def test_the_host_dies_in_the_middle_and_nothing_is_lost(
         for phone in phones:
             phone.state("received")
         print(f"\nsix phones received {time.monotonic() - back:.1f} s after the host was started again")
-        place, cookie = come_in(host.opened["instructor"])
+        place, cookie = come_in(host.ways["instructor"])
         seen = json.loads(place.get("/state", **cookie).body)["people"][:6]
         (ended,) = host.end()
     receipts = [phone.receipt() for phone in phones]
@@ -77,7 +77,7 @@ def test_the_host_dies_in_the_middle_and_nothing_is_lost(
     assert len(set(receipts)) == 6
     assert "" not in receipts
     assert [one["receipts"][0].split()[-1] for one in seen] == receipts
-    assert (ended["sheets"], ended["people"], ended["set_aside"]) == (6, 6, 0)
+    assert ended["counts"] == {"sheets": 6, "people": 6, "of": 8, "set_aside": 0}
     sheets = {one.code: one for one in (sheet_of(path.read_bytes()) for path in inbox.iterdir())}
     assert sorted(sheets) == sorted(codes()[:6])
     assert [sheets[code].answers[1].value is None for code in codes()[:6]] == [True] * 2 + [False] * 4
@@ -88,7 +88,7 @@ def test_a_phone_loads_little(course: Path, tmp_path: Path, browser: Browser) ->
     """The entry and one version with all that they need; a second look asks for almost nothing."""
     with running(course, course / "out", tmp_path, "--port", "0", "--hall", own_address()) as host:
         phone = bring(browser, KINDS[2])
-        phone.join(host.opened["hall"], codes()[0])
+        phone.join(host.ways["hall"], codes()[0])
         first = sum(phone.sizes)
         phone.page.reload()
         phone.page.wait_for_selector("#paper:not([hidden])")
@@ -105,8 +105,8 @@ def test_the_instructor_sees_who_is_in(course: Path, tmp_path: Path, browser: Br
         sent: list[str] = []
         phone = bring(browser, KINDS[4])
         phone.page.on("request", lambda one: sent.append(one.post_data or "") if "/here" in one.url else None)
-        place, cookie = come_in(host.opened["instructor"])
-        phone.join(host.opened["hall"], codes()[7])
+        place, cookie = come_in(host.ways["instructor"])
+        phone.join(host.ways["hall"], codes()[7])
         assert waited(lambda: state_of(place, cookie) == "joined")
         phone.choose(0, 0)
         assert waited(lambda: state_of(place, cookie) == "working")

@@ -50,21 +50,21 @@ def test_it_is_killed_and_comes_back(course: Path, tmp_path: Path) -> None:
     with running(course, course / "out", tmp_path, *ports) as host:
         assert host.hall.post("/hand", sheet(codes()[0])).body == first.body
         assert host.hall.post("/hand", sheet(codes()[1])).status == 200
-        place, cookie = come_in(host.opened["instructor"])
+        place, cookie = come_in(host.ways["instructor"])
         state = json.loads(place.get("/state", **cookie).body)
         assert [one["state"] for one in state["people"]][:3] == ["handed", "handed", "missing"]
-        assert state["way"] == host.opened["hall"]
+        assert state["way"] == host.ways["hall"]
         (ended,) = host.end()
         assert host.process.returncode == 0
-    told = {name: ended[name] for name in ("event", "sheets", "people", "of", "set_aside")}
-    assert told == {"event": "ended", "sheets": 2, "people": 2, "of": 8, "set_aside": 1}
+    assert (ended["event"], ended["ways"]) == ("ended", None)
+    assert ended["counts"] == {"sheets": 2, "people": 2, "of": 8, "set_aside": 1}
 
 
 def test_the_two_sides_are_apart(course: Path, tmp_path: Path) -> None:
     """The instructor's port answers on loopback alone, the hall's on its one address alone."""
     address = own_address()
     with running(course, course / "out", tmp_path, "--port", "0", "--hall", address) as host:
-        own, _ = come_in(host.opened["instructor"])
+        own, _ = come_in(host.ways["instructor"])
         for place in (Place(own.port, [], address), Place(host.hall.port, [])):
             with pytest.raises(OSError, match=r".*"):
                 place.get("/")

@@ -51,7 +51,7 @@
   function show(state) {
     part("notices", state.notices, line);
     byId("is-shut").hidden = Boolean(state.way);
-    byId("is-open").hidden = !state.way;
+    byId("is-open").hidden = byId("shut").hidden = !state.way;
     byId("no-address").hidden = state.addresses.length > 0;
     byId("way").textContent = state.way;
     part("addresses", state.addresses, address);

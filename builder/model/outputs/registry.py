@@ -10,6 +10,7 @@ from builder.model.analysis import Analysis
 from builder.model.answers import AnswerSheet
 from builder.model.outputs.check import CheckOutput
 from builder.model.outputs.explain import ExplainOutput
+from builder.model.outputs.host import HostOutput
 from builder.model.outputs.made import BuildOutput, FlagsOutput, ReviewsOutput, SchemaOutput
 
 
@@ -27,6 +28,7 @@ OUTPUTS: dict[str, Shape] = {
     "check": Shape(CheckOutput, "What is to fix in a course"),
     "explain": Shape(ExplainOutput, "Something explained"),
     "flags": Shape(FlagsOutput, "Which rule stops which card"),
+    "host": Shape(HostOutput, "What the host says"),
     "reviews": Shape(ReviewsOutput, "What is to be reviewed"),
     "schema": Shape(SchemaOutput, "Which schemas were written"),
 }
