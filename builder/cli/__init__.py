@@ -23,6 +23,7 @@ COMMANDS = {
     "grade": "Decide about every participant of a class.",
     "certify": "Write the certificate list of a class, and the refusals.",
     "analyse": "Count what a class answered.",
+    "export": "Write a test, a case or the site as files that stand by themselves.",
     "manual": "Write the handbook of the tool.",
     "demo": "Run the whole job on the course that comes with the tool.",
 }

@@ -12,13 +12,14 @@ from pathlib import Path
 from builder.assess.papers import papers_and_keys
 from builder.check.leaks import Search, leaks_in
 from builder.diagnostic import Diagnostic
-from builder.disk import read_ends, swapped_in, write_text
+from builder.disk import read_ends, swapped_in, write_text, write_tree
 from builder.doors.cache import Cache, NoCache, digest
 from builder.doors.site import build_site
 from builder.fault import Fault
 from builder.flow.after import write_calendars
 from builder.flow.crew import Crew, helpers
 from builder.flow.fingerprints import fingerprints
+from builder.flow.handouts import HANDOUTS, handouts_of_tests
 from builder.flow.opened import Opened
 from builder.flow.shares import laid_out
 from builder.flow.sides import (
@@ -89,10 +90,11 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
         fresh = laid_out(crew, planner, *before)
         student = student_to_build(planner, before[0], targets[0], draft, fresh.student)
         instructor = instructor_to_build(planner, before[1], targets[1], private_draft, fresh.instructor)
-        _copy_media(folder, draft, student.plan.media)
+        copy_media(folder, draft, student.plan.media)
         finished = _pressed(crew, (student, draft), (instructor, private_draft))
         clean = student.ready if before[0].searched == looked else {}
         refuse_keys(draft, search, {published(at) for at in clean})
+    write_handouts(out / "private", handouts_of_tests(course, tests.published), search)
     write_keys(out / "private", tests.published, tests.rings)
     write_calendars(course, folder, out / "private")
     write_record(kept, "student", student.record(finished[0], looked))
@@ -101,7 +103,7 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
     return Built(targets[0], targets[1], editions, len(student.plan.pages) + len(instructor.plan.pages))
 
 
-def _copy_media(folder: Path, draft: Path, names: tuple[str, ...]) -> None:
+def copy_media(folder: Path, draft: Path, names: tuple[str, ...]) -> None:
     """Put the files that pages show beside them."""
     for name in names:
         (draft / name).parent.mkdir(parents=True, exist_ok=True)
@@ -128,8 +130,20 @@ def refuse_keys(site: Path, search: Search, clean: AbstractSet[str] = frozenset(
     """
     names = {path.relative_to(site).as_posix(): path for path in sorted(site.rglob("*")) if path.is_file()}
     files = {name: _searched(path) for name, path in names.items() if name not in clean}
+    refuse_in(files, search)
+
+
+def refuse_in(files: Mapping[str, bytes], search: Search) -> None:
+    """Stop where any of these files, by address, holds anything of a key."""
     if leaks := leaks_in(files, search):
         raise KeyInPublished(leaks)
+
+
+def write_handouts(private: Path, files: Mapping[str, str], search: Search) -> None:
+    """Keep the single files of every version beside the instructor site, if none gives a key away."""
+    refuse_in({name: text.encode() for name, text in files.items()}, search)
+    with swapped_in(private / HANDOUTS) as draft:
+        write_tree(draft, files)
 
 
 def _searched(path: Path) -> bytes:

@@ -30,6 +30,17 @@ class Given(BaseModel):
     )
 
 
+class SheetTime(BaseModel):
+    """What a sheet says of a time limit, by the participant's own clock: claimed, not proven."""
+
+    model_config = ConfigDict(frozen=True, extra="allow")
+
+    limit: int = Field(description="Minutes, as the test sets them.")
+    more: Handed = Field(description="How many times as long was agreed, or `none` for no limit.")
+    began: datetime = Field(description="When the time began.")
+    late: tuple[Handed, ...] = Field(max_length=500, description="The questions answered after it was over.")
+
+
 class AnswerSheet(BaseModel):
     """Shape `caseloom/answers/1`; unknown keys are kept."""
 
@@ -49,6 +60,7 @@ class AnswerSheet(BaseModel):
     finished: datetime | None = Field(description="When it was handed in; null is a draft.")
     zone: Handed = Field(description="The time zone of that clock, by name.")
     answers: tuple[Given, ...] = Field(max_length=500, description="One for each question, in their order.")
+    time: SheetTime | None = Field(default=None, description="Only where the test has a time limit.")
     crc32: Annotated[str, StringConstraints(pattern=r"^[0-9a-f]{8}$")] = Field(
         description="A checksum against damage, over a flat string of the above; it proves no honesty."
     )

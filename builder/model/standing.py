@@ -26,8 +26,14 @@ def counted_apart(sheets: Iterable[KeptSheet], folder: ClassFolder) -> dict[str,
 
 
 def doubtful(sheets: Sequence[KeptSheet]) -> tuple[str, ...]:
-    """What a person should look at: codes with several sheets, sheets with several codes or contents."""
-    return (*_several_sheets(sheets), *_several_codes(sheets), *_several_contents(sheets))
+    """What a person should look at: sheets of one code that differ, copied sheets, drafts, late answers."""
+    return (
+        *_several_sheets(sheets),
+        *_several_codes(sheets),
+        *_several_contents(sheets),
+        *_unfinished(sheets),
+        *_late(sheets),
+    )
 
 
 def _by_place(sheets: Iterable[KeptSheet]) -> dict[tuple[str, str], list[KeptSheet]]:
@@ -81,4 +87,22 @@ def _several_contents(sheets: Iterable[KeptSheet]) -> list[str]:
         "the first to come counts."
         for (code, _, rev), count in sorted(contents.items())
         if count > 1
+    ]
+
+
+def _unfinished(sheets: Iterable[KeptSheet]) -> list[str]:
+    return [
+        f"Code {code}: what counts for `{test}` is a draft that was never finished; ask for the answer sheet."
+        for (code, test), kept in counted(sheets).items()
+        if kept.sheet.finished is None
+    ]
+
+
+def _late(sheets: Iterable[KeptSheet]) -> list[str]:
+    """Late answers of the sheets that count; the limit and what was agreed are as the sheet claims them."""
+    return [
+        f"Code {code}: {len(time.late)} answers in `{test}` came late. The limit is {time.limit} minutes; as "
+        f"the sheet says, {time.more} times as many were agreed on. Compare that with your own note."
+        for (code, test), kept in counted(sheets).items()
+        if (time := kept.sheet.time) is not None and time.late
     ]

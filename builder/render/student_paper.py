@@ -46,7 +46,12 @@ def _entry(made: Maker, test: PublishedTest) -> SitePage:
     )
 
 
-def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
+def paper_alone(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
+    """The same page of one version where there is no other page: the code is asked for on it."""
+    return _version(made, test, paper, alone=True)
+
+
+def _version(made: Maker, test: PublishedTest, paper: Paper, *, alone: bool = False) -> SitePage:
     at = of_version(test.test, paper.version)
     asked = [{"q": one.id, "kind": one.kind} for one in paper.questions]
     data = {
@@ -55,9 +60,11 @@ def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
         "class": "",
         "questions": asked,
         "minutes": _minutes(made, test),
-        "back": way(at, of_test(test.test)),
+        "back": "" if alone else way(at, of_test(test.test)),
         **_known(made, test, at),
     }
+    if alone:
+        data |= {"pages": {paper.version: ""}, "alone": True}
     return made.page(
         at,
         f"{test.title} {paper.version}",
@@ -68,6 +75,7 @@ def _version(made: Maker, test: PublishedTest, paper: Paper) -> SitePage:
         reviewed=all_reviewed(made.course),
         test=test,
         paper=paper,
+        alone=alone,
         minutes=_minutes(made, test),
         data=_inline(data),
     )

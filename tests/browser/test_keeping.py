@@ -68,9 +68,7 @@ all => all.map(([a, b, c]) => {
 
 def kept_line(page: Page, words: str) -> None:
     """Wait until the page says so of how the answers are kept."""
-    page.wait_for_function(
-        "words => document.querySelector('.keeping').textContent.includes(words)", arg=words
-    )
+    page.locator(".keeping", has_text=words).wait_for(state="attached")
 
 
 def sure(page: Page) -> None:
@@ -153,8 +151,9 @@ def draft_of(page: Page, folder: Path) -> Path:
 
 def opened(page: Page, draft: Path) -> str:
     """What the page says of a draft that is opened on it."""
+    page.locator("#draft-said").evaluate("line => line.replaceChildren()")
     page.locator("#draft-open").set_input_files(draft)
-    page.wait_for_function("document.getElementById('draft-said').textContent")
+    page.wait_for_selector("#draft-said:not(:empty)", state="attached")
     said: str = page.locator("#draft-said").text_content() or ""
     return said
 

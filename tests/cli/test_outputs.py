@@ -76,6 +76,7 @@ HANDED_OUT: dict[str, dict[str, Callable[[Path], Data]]] = {
         "settings": lambda _: printed("explain", small(), "settings"),
         "hours": lambda _: printed("explain", small(), "hours"),
     },
+    "export": {"a test": lambda folder: printed("export", small(), "test", "--out", folder / "out")},
     "flags": {"a course": lambda _: printed("explain", small(), "flags")},
     "host": {"opened": lambda folder: hosted(folder)[0], "ended": lambda folder: hosted(folder)[-1]},
     "reviews": {"a course": lambda _: printed("explain", small(), "reviews")},

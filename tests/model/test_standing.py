@@ -53,6 +53,22 @@ def test_one_revision_with_two_contents_is_reported() -> None:
     assert "2 files that differ" in doubtful(sheets)[0]
 
 
+def test_a_draft_that_counts_is_reported() -> None:
+    """A sheet that was never finished counts until a later revision comes, and is named meanwhile."""
+    draft, whole = kept("a", finished=None), kept("b", rev=2)
+    assert "a draft that was never finished" in doubtful([draft])[0]
+    assert doubtful([draft, whole]) == ()
+
+
+def test_late_answers_are_reported() -> None:
+    """With the limit and what the sheet says was agreed; on time there is nothing to say."""
+    time = {"limit": 40, "more": "1.5", "began": "2026-06-06T14:00:00-04:00", "late": ["q1", "q2"]}
+    said = doubtful([kept("a", time=time)])
+    assert "2 answers in `final` came late. The limit is 40 minutes" in said[0]
+    assert "1.5 times as many" in said[0]
+    assert doubtful([kept("a", time={**time, "late": []})]) == ()
+
+
 def test_a_sheet_under_two_codes_is_reported() -> None:
     """A sheet handed in again under another's code is named; both stand until a person looks."""
     sheets = (kept("a", number=1), kept("b", number=2))

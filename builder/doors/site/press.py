@@ -166,7 +166,7 @@ def configured(plan: SitePlan, scratch: Path) -> MkDocsConfig:
     for name, text in plan.frame.items():
         write_text(scratch / "frame" / name, text)
     config = MkDocsConfig(config_file_path=str(scratch / "mkdocs.yml"))
-    config.load_dict(_settings(plan))
+    config.load_dict(settings(plan))
     errors, warnings = config.validate()
     if errors or warnings:
         said = "; ".join(str(text) for _, text in [*errors, *warnings])
@@ -174,7 +174,8 @@ def configured(plan: SitePlan, scratch: Path) -> MkDocsConfig:
     return config
 
 
-def _settings(plan: SitePlan) -> dict[str, Any]:
+def settings(plan: SitePlan) -> dict[str, Any]:
+    """The settings of the generator for a plan, but for the navigation."""
     theme: dict[str, Any] = {"name": "material", "language": "en", "font": False}
     return {
         "site_name": plan.name,

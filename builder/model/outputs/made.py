@@ -1,4 +1,4 @@
-"""The shapes of what is written or listed: `build`, `schema`, `flags` and `reviews`, all `/1`."""
+"""The shapes of what is written or listed: `build`, `export`, `schema`, `flags` and `reviews`, all `/1`."""
 
 from __future__ import annotations
 
@@ -15,6 +15,13 @@ class BuildOutput(Output):
     format: Literal["caseloom/build/1"] = Field(description="The shape, and the number of its format.")
     publish: str = Field(description="The folder of the student site.")
     editions: dict[str, str] = Field(description="The edition of each test, by the test's id.")
+
+
+class ExportOutput(Output):
+    """What `export --json` prints."""
+
+    format: Literal["caseloom/export/1"] = Field(description="The shape, and the number of its format.")
+    files: tuple[str, ...] = Field(description="The files that were written; of a site, its settings.")
 
 
 class SchemaOutput(Output):

@@ -11,7 +11,7 @@ from builder.model.answers import AnswerSheet
 from builder.model.outputs.check import CheckOutput
 from builder.model.outputs.explain import ExplainOutput
 from builder.model.outputs.host import HostOutput
-from builder.model.outputs.made import BuildOutput, FlagsOutput, ReviewsOutput, SchemaOutput
+from builder.model.outputs.made import BuildOutput, ExportOutput, FlagsOutput, ReviewsOutput, SchemaOutput
 
 
 class Shape(NamedTuple):
@@ -27,6 +27,7 @@ OUTPUTS: dict[str, Shape] = {
     "build": Shape(BuildOutput, "What a build wrote"),
     "check": Shape(CheckOutput, "What is to fix in a course"),
     "explain": Shape(ExplainOutput, "Something explained"),
+    "export": Shape(ExportOutput, "What was taken out of a course"),
     "flags": Shape(FlagsOutput, "Which rule stops which card"),
     "host": Shape(HostOutput, "What the host says"),
     "reviews": Shape(ReviewsOutput, "What is to be reviewed"),

@@ -29,18 +29,27 @@
     var say = loom.data.say;
     if (!typed.trim()) return say.code_missing;
     if (!loom.isCode(typed)) return say.code_wrong;
-    return loom.data.pages[loom.versionOf(typed)] ? "" : say.code_elsewhere.replace("{letter}", loom.versionOf(typed));
+    return loom.versionOf(typed) in loom.data.pages ? "" : say.code_elsewhere.replace("{letter}", loom.versionOf(typed));
+  }
+  function offerSharing() {
+    var shared = document.getElementById("shared");
+    if (!shared) return;
+    shared.closest(".sharing").hidden = false;
+    shared.checked = loom.isShared();
+    shared.addEventListener("change", function () { loom.setShared(shared.checked); });
   }
   loom.askForCode = function () {
     var form = document.querySelector(".code-form");
     var field = document.getElementById("code"), problem = document.getElementById("code-problem");
     form.hidden = false;
+    offerSharing();
     form.addEventListener("submit", function (event) {
       event.preventDefault();
       var fault = wrong(field.value);
       problem.textContent = fault;
       if (!fault) {
         location.href = loom.wayTo(field.value);
+        if (loom.data.alone) location.reload();
         return;
       }
       field.setAttribute("aria-invalid", "true");
@@ -48,10 +57,6 @@
     });
   };
   if (!loom.data.entry) return;
-  var shared = document.getElementById("shared");
   document.querySelector(".plain-versions").hidden = true;
   loom.askForCode();
-  shared.closest(".sharing").hidden = false;
-  shared.checked = loom.isShared();
-  shared.addEventListener("change", function () { loom.setShared(shared.checked); });
 })();

@@ -31,6 +31,7 @@
       document.querySelectorAll("form").forEach(function (form) { form.reset(); });
       byId("sheet-text").value = "";
       location.replace(loom.wayBack());
+      if (loom.data.alone) location.reload();
     }
     saved.addEventListener("change", show);
     button.addEventListener("click", clear);

@@ -141,7 +141,7 @@
   if (!loom.isCode(code) || loom.versionOf(code) !== data.version) {
     paper.hidden = true;
     loom.askForCode();
-    if (loom.isCode(code) && data.pages[loom.versionOf(code)]) location.replace(loom.wayTo(code));
+    if (loom.isCode(code) && loom.versionOf(code) in data.pages) location.replace(loom.wayTo(code));
     return;
   }
   var clock = loom.clock(sitting), post = loom.posting(sitting), share = loom.sharing(sitting);
