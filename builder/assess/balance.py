@@ -17,7 +17,7 @@ from builder.place import Place, Places, Step
 FILE = "course.yml"
 SAME_ANSWERS: tuple[QuestionTopic, ...] = ("session", "phase")
 FEWEST = 4  # own default: with fewer questions nothing can be told
-MOST = Fraction(1, 2)  # own default: more than half with the same answer
+MOST = 2  # own default: more than twice as often as by chance
 _TEST = """
 tests:
   - id: final
@@ -48,22 +48,19 @@ def one_sided(
     """Topics of the plan that always offer the same answers, where one of them is right too often."""
     asked = {row.topic for row in test.plan}
     for topic in SAME_ANSWERS:
-        right = Counter(
-            one.shown.options[one.judged.right[0]].title
-            for one in pool
-            if one.shown.topic == topic and topic in asked
-        )
-        if right.total() < FEWEST:
+        about = [one for one in pool if one.shown.topic == topic and topic in asked]
+        if len(about) < FEWEST:
             continue
+        right = Counter(one.shown.options[one.judged.right[0]].title for one in about)
         answer, count = right.most_common(1)[0]
-        if Fraction(count, right.total()) > MOST:
+        if Fraction(count, len(about)) > Fraction(MOST, len(about[0].shown.options)):
             path: tuple[Step, ...] = ("tests", number, "cases")
             yield Diagnostic(
                 "pool_one_sided",
                 "advice",
                 course.places.get(FILE, Places(Place(FILE))).of(path),
-                f"“{answer}” is right in {count} of the {right.total()} questions on {topic} that this pool "
-                f"yields: a guess at it gets {percent(Fraction(count, right.total()))}.",
+                f"“{answer}” is right in {count} of the {len(about)} questions on {topic} that this pool "
+                f"yields: a guess at it gets {percent(Fraction(count, len(about)))}.",
                 "Take cases with that answer out of the pool, or add some with others.",
                 path,
             )

@@ -77,6 +77,13 @@ class Course:
 
     @cached_property
     def times_chosen(self) -> Counter[str]:
-        """How many visits of the course's cases choose each card, by its id."""
+        """How many visits that go on choose each card, by its id."""
         visits = (visit for case in self.cases.values() for visit in case.visits)
-        return Counter(name for visit in visits for name in {option.card for option in visit.chosen})
+        chosen = ({option.card for option in visit.chosen} for visit in visits)
+        return Counter(name for names in chosen if not names & self._ending for name in names)
+
+    @cached_property
+    def _ending(self) -> frozenset[str]:
+        """The cards by which a session is not gone on with."""
+        cards = self.content.cards.values()
+        return frozenset(card.id for card in cards if set(card.serves) <= {"refer", "ask"})

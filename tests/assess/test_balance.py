@@ -1,14 +1,21 @@
 """Pools in which one answer is nearly always right."""
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
 from builder.assess.balance import FEWEST, one_sided
 from builder.assess.papers import pool_of
-from builder.model.judgement import VisitJudgement
+from builder.model.judgement import SessionJudgement, VisitJudgement
 from builder.place import Place, Places
 from tests.assess.sample import REFERRED, a_test, case, course, judged_visit
+
+ASKING = SessionJudgement("ask_first", None, (), (), None)
+STOPPED: dict[str, dict[str, Any]] = {
+    "refer": {"session": REFERRED, "doses": ()},
+    "ask": {"session": ASKING, "doses": ()},
+}
 
 
 def told(*sessions: str, topic: str = "session") -> list[str]:
@@ -18,7 +25,7 @@ def told(*sessions: str, topic: str = "session") -> list[str]:
     made = course([one], tests=[a_test(["alpha"], plan=plan)])
     judged: dict[str, tuple[VisitJudgement, ...]] = {
         "alpha": tuple(
-            judged_visit(visit.id, **({"session": REFERRED, "doses": ()} if session == "refer" else {}))
+            judged_visit(visit.id, **STOPPED.get(session, {}))
             for visit, session in zip(one.visits, sessions, strict=True)
         )
     }
@@ -30,11 +37,12 @@ def told(*sessions: str, topic: str = "session") -> list[str]:
 
 
 @pytest.mark.parametrize(
-    ("on", "refer", "found"), [(3, 1, 1), (2, 2, 0), (4, 0, 1), (3, 3, 0), (2, 3, 1), (FEWEST - 1, 0, 0)]
+    ("on", "refer", "ask", "found"),
+    [(2, 2, 1, 0), (3, 1, 1, 1), (4, 0, 0, 1), (4, 4, 2, 0), (1, 2, 1, 1), (FEWEST - 1, 0, 0, 0)],
 )
-def test_more_than_half_is_too_much(on: int, refer: int, found: int) -> None:
-    """Exactly half is even; too few questions tell nothing."""
-    assert len(told(*["go_on"] * on, *["refer"] * refer)) == found
+def test_more_than_twice_by_chance_is_too_much(on: int, refer: int, ask: int, found: int) -> None:
+    """With five answers exactly two in five are even; too few questions tell nothing."""
+    assert len(told(*["go_on"] * on, *["refer"] * refer, *["ask"] * ask)) == found
 
 
 def test_it_says_what_a_guess_would_get() -> None:
