@@ -87,8 +87,8 @@ format: env ## put every file into the one format
 test: system-tests $(AXE) $(YAML_SERVER) lint ## run everything that must hold
 	@$(BIN)/pytest -n auto --maxprocesses 6 --cov --cov-report=term
 
-soak: env ## try for longer what must not be lost (KILLS=500 kills more often), and print the figures
-	@$(BIN)/pytest -q -s -p no:cacheprovider tests/soak/soak_*.py
+soak: env system-tests ## try for longer what must not be lost (KILLS=500 kills more often), and print the figures
+	@$(BIN)/pytest -q -s -p no:cacheprovider tests/soak/soak_*.py tests/browser/soak_*.py
 
 bench: env ## measure the speed, as ratios of one run
 	@$(BIN)/pytest -q -s -p no:cacheprovider tests/bench/bench_*.py

@@ -1,11 +1,13 @@
 """An inbox is read with care."""
 
+import json
 import os
 from pathlib import Path
 
 import pytest
 
 from builder.collect.inbox import LARGEST, batches, listing
+from tests.records.made import answers, code_for, sheet_bytes
 
 
 def test_files_come_in_order_and_in_batches(tmp_path: Path) -> None:
@@ -50,6 +52,17 @@ def test_only_plain_files_of_our_kind_are_opened(tmp_path: Path) -> None:
     assert ["plain file" in one.fault for one in handed] == [True, True, True, False, False]
     assert "`.pdf`" in handed[3].fault
     assert "without a suffix" in handed[4].fault
+
+
+def test_a_pasted_text_is_the_sheet_in_it(tmp_path: Path) -> None:
+    """Bytes and digest are those of the file that was pasted; what is not whole is named."""
+    sheet = json.dumps(json.loads(sheet_bytes(code_for(1), answers())), separators=(",", ":"))
+    (tmp_path / "a.json").write_text(sheet, encoding="utf-8")
+    (tmp_path / "b.txt").write_text(f"Hello\n> {sheet[:90]}\n> {sheet[90:]}\n", encoding="utf-8")
+    (tmp_path / "c.txt").write_text("Hello", encoding="utf-8")
+    handed = next(batches(tmp_path, 9))
+    assert handed[0].digest == handed[1].digest
+    assert "holds no answer sheet" in handed[2].fault
 
 
 def test_a_name_that_is_no_text_is_made_one(tmp_path: Path) -> None:
