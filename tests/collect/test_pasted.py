@@ -77,14 +77,19 @@ def test_any_usual_encoding_is_read(encoding: str) -> None:
     assert recovered(f"Grüße\n{sheet.decode()}".encode(encoding)) == sheet
 
 
+def attempted(text: str) -> bytes | None:
+    """What is found, if anything."""
+    try:
+        return recovered(text.encode())
+    except ValueError:
+        return None
+
+
 @given(st.text(st.characters(exclude_categories=["C"]), min_size=1, max_size=40), st.integers(20, 90))
 def test_any_answer_comes_through_hard_lines(text: str, width: int) -> None:
-    """Whatever was written, broken anywhere: it is found as it was, or refused, but never found changed."""
+    """Whatever was written, broken anywhere: found as it was, or refused, but never found changed."""
     sheet = as_the_page_makes_it(text)
-    try:
-        assert recovered(wrapped(sheet.decode(), width, at_spaces=False).encode()) == sheet
-    except ValueError as error:
-        assert "not whole" in str(error)
+    assert attempted(quoted(wrapped(sheet.decode(), width, at_spaces=False))) in (sheet, None)
 
 
 @pytest.mark.parametrize(
