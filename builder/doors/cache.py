@@ -22,6 +22,10 @@ class Cache(Protocol):
     def get(self, slot: str, key: str) -> bytes | None:
         """What the slot holds under exactly this key."""
 
+    @property
+    def keeps(self) -> bool:
+        """Whether anything is kept at all, so that it is worth putting into a form that can be."""
+
     def put(self, slot: str, key: str, data: bytes) -> None:
         """Let the slot hold this and nothing else; where that cannot be, nothing is kept."""
 
@@ -31,6 +35,8 @@ class Cache(Protocol):
 
 class NoCache:
     """Nothing is ever kept."""
+
+    keeps = False
 
     def get(self, slot: str, key: str) -> bytes | None:  # noqa: ARG002 - the protocol's arguments
         """Nothing."""
@@ -51,6 +57,7 @@ class FolderCache:
 
     def __init__(self, folder: Path, seal: bytes) -> None:
         self._folder, self._seal = folder, seal
+        self.keeps = True
 
     def get(self, slot: str, key: str) -> bytes | None:
         """What the slot holds under this key, if it is whole and sealed by us."""
@@ -108,6 +115,7 @@ class LayeredCache:
 
     def __init__(self, below: Cache) -> None:
         self._below = below
+        self.keeps = True
         self._held: dict[str, tuple[str, bytes]] = {}
 
     def get(self, slot: str, key: str) -> bytes | None:

@@ -80,7 +80,8 @@ class Worker:
         known = _VISITS.thawed(self.cache.get(slot, key))
         if known is None:
             known = work()
-            self.cache.put(slot, key, _VISITS.frozen(known))
+            if self.cache.keeps:
+                self.cache.put(slot, key, _VISITS.frozen(known))
         return known
 
     def _group(

@@ -52,13 +52,16 @@ class Judge:
         self.dating = frozenset(dating(content))
         self.derived_from = self.dating.union(of_sessions(content))
         self.unasked = tuple(self._unasked())
+        self.lesser: dict[str, Judge] = {}
         self.safest = {name: self._safest(name) for name, _ in self.unasked}
 
     def without(self, rule: str) -> Judge:
         """The same judge as if one rule had not been written."""
-        other = copy(self)
-        other.sessions, other.options = self.sessions.without(rule), self.options.without(rule)
-        return other
+        if rule not in self.lesser:
+            other = self.lesser[rule] = copy(self)
+            other.lesser = {}
+            other.sessions, other.options = self.sessions.without(rule), self.options.without(rule)
+        return self.lesser[rule]
 
     def case(self, case: Case) -> tuple[VisitJudgement, ...]:
         """Every visit of a case, in order, with all there is to tell of it."""
@@ -183,7 +186,7 @@ class Judge:
             self._urgent(known, opened) if opened else 0,
             near,
             dated=lambda: self.phases.judge(before, exact)[0],
-            answered=lambda: self.sessions.judge(dated)[0],
+            answered=lambda: self.sessions.judge(dated, known)[0],
         )
 
     def recorded(self, values: Mapping[str, Value]) -> list[int]:

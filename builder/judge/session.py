@@ -41,9 +41,12 @@ class SessionJudge:
         """Whether a rule bears on the session."""
         return any(one.id == rule for one, _ in (*self.consents, *self.rules))
 
-    def judge(self, state: list[int]) -> tuple[SessionJudgement, set[str]]:
-        """The session's answer, and every urgency it may have (`none` where it may go on)."""
-        live, sure, maybe = self._live(self.known(state))
+    def judge(self, state: list[int], known: Known | None = None) -> tuple[SessionJudgement, set[str]]:
+        """The session's answer, and every urgency it may have (`none` where it may go on).
+
+        `known`: what is true of each rule, where that has been asked before.
+        """
+        live, sure, maybe = self._live(known or self.known(state))
         urgency, possible = _urgencies(sure, maybe)
         ask = self._ask(state, [*self._waiting(state), *maybe])
         fired = tuple(fired_rule(rule, truth) for rule, truth in live)

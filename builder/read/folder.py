@@ -55,10 +55,11 @@ def files_in(root: Path, folder: str, ending: str, before: str = "") -> Iterator
 
     A link that leads out of a course is not followed: a page could show what is no part of it.
     """
+    inside: dict[Path, bool] = {}
     for path in sorted((root / folder).rglob(f"*{ending}")):
         if (
             path.is_file()
-            and (before == SHIPPED or _is_inside(path, root))
+            and (before == SHIPPED or _stays_inside(path, root, inside))
             and not any(is_hidden(step) for step in path.relative_to(root).parts)
         ):
             yield Named(path, before + path.relative_to(root).as_posix())
@@ -80,6 +81,15 @@ def strays(root: Path) -> Iterator[Diagnostic]:
             yield from (_stray(one, root, ending) for one in path.rglob("*") if _is_stray(one, root, ending))
         elif name not in (SINGLE if not folder else (*NOT_READ_YET, *ELSEWHERE)) and not _is_readme(name):
             yield _unknown(name, folder=folder)
+
+
+def _stays_inside(path: Path, root: Path, inside: dict[Path, bool]) -> bool:
+    """Whether a file lies inside; `inside`: the folders of which that is known."""
+    if path.is_symlink():
+        return _is_inside(path, root)
+    if path.parent not in inside:
+        inside[path.parent] = _is_inside(path.parent, root)
+    return inside[path.parent]
 
 
 def _is_inside(path: Path, root: Path) -> bool:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from statistics import mean
 
 from builder.check.evidence import Evidence, Finding
 from builder.check.wording.asked import Asked, asked, shown_options, spoken
@@ -62,5 +61,5 @@ def _told(book: WordingBook, question: Asked) -> Iterator[Finding]:
 
 def _stands_out(book: WordingBook, right: int, wrong: Sequence[int]) -> bool:
     limits = book.thresholds
-    far = right >= float(limits.longest_ratio.value) * mean(wrong)
+    far = right >= float(limits.longest_ratio.value) * (sum(wrong) / len(wrong))
     return far and right - max(wrong) >= limits.longest_words.value

@@ -31,7 +31,7 @@ _LEAST_STEM = 3
 
 def words_of(text: str) -> list[str]:
     """The words of a text in small letters, numbers among them."""
-    return [match[0].lower() for match in _WORD.finditer(text)]
+    return _WORD.findall(text.lower())
 
 
 def sentences_of(text: str) -> list[str]:
