@@ -37,6 +37,7 @@ SCRIPTS: dict[str, tuple[str, ...]] = {
     "assets/practice.js": ("js/practised", "js/practice"),
     "assets/after.js": ("js/mine", "js/days"),
     "assets/room.js": ("js/room",),
+    "assets/typing.js": ("js/given", "js/code", "js/sheet", "js/draft", "js/typing"),
     "assets/test.js": ("js/given", "js/code", *KEEPING, *SITTING),
 }
 

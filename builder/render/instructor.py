@@ -20,6 +20,7 @@ from builder.render.instructor_coverage import coverage_page
 from builder.render.instructor_key import key_pages
 from builder.render.instructor_mark import marked
 from builder.render.instructor_matrix import matrix_page
+from builder.render.instructor_paper import paper_pages
 from builder.render.instructor_policies import policies_page
 from builder.render.instructor_room import room_page
 from builder.render.instructor_rules import rules_page
@@ -49,12 +50,13 @@ def instructor_site(
         known.get(address.of_case(name)) or case_page(made, course.cases[name], judged[name])
         for name in judged
     ]
+    papers = [page for test in published for page in paper_pages(made, test)]
     stations = [page for station in course.stations.values() for page in station_pages(made, station)]
     reference = [rules_page(made), cards_page(made), sources_page(made)]
-    pages = [start_page(made, tests), *keys, *cases, *stations, *_rooms(made, known, rooms)]
+    pages = [start_page(made, tests), *keys, *papers, *cases, *stations, *_rooms(made, known, rooms)]
     pages += [coverage_page(made, rings), matrix_page(made, rings), policies_page(made)]
     pages += [*reference, flags_page(made)]
-    return marked(made, site_plan(made, pages, _sections(made, keys, cases, stations), address.FLAGS))
+    return marked(made, site_plan(made, pages, _sections(made, keys, papers, cases, stations), address.FLAGS))
 
 
 def case_pages(course: Course, judged: Mapping[str, tuple[VisitJudgement, ...]]) -> list[SitePage]:
@@ -90,12 +92,13 @@ def _ring_of(test: PublishedTest, rings: Iterable[KeyRing]) -> KeyRing:
 
 
 def _sections(
-    made: Maker, keys: list[SitePage], cases: list[SitePage], stations: list[SitePage]
+    made: Maker, keys: list[SitePage], papers: list[SitePage], cases: list[SitePage], stations: list[SitePage]
 ) -> list[SiteSection]:
     say = made.say
     return [
         SiteSection(title=say("start"), pages=(address.START,)),
         SiteSection(title=say("i_keys"), pages=_addresses(keys)),
+        SiteSection(title=say("i_papers"), pages=_addresses(papers)),
         SiteSection(title=say("i_cases"), pages=_addresses(cases)),
         SiteSection(title=say("i_stations"), pages=_addresses(stations)),
         SiteSection(title=say("i_coverage"), pages=(COVERAGE, MATRIX, POLICIES)),

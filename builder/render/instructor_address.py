@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from builder.render.address import of_case, of_version
+from builder.render.address import of_case, of_test, of_version
 
 COVERAGE = "coverage.md"
 MATRIX = "matrix.md"
@@ -20,6 +20,23 @@ def of_visit(case: str, visit: str) -> str:
 def of_table(test: str, version: str) -> str:
     """The one-page key table of a version; its whole key stands at `of_version`."""
     return of_version(test, version).replace(".md", "-table.md")
+
+
+def of_booklet(test: str, version: str, *, large: bool) -> str:
+    """The booklet of a version on paper, in plain or large print."""
+    return (
+        of_version(test, version).replace("tests/", "paper/").replace(".md", "-large.md" if large else ".md")
+    )
+
+
+def of_answers(test: str, version: str) -> str:
+    """The answer sheet of a version on paper."""
+    return of_booklet(test, version, large=False).replace(".md", "-answers.md")
+
+
+def of_typing(test: str) -> str:
+    """The page on which the answers of a test that were given on paper are typed in."""
+    return of_test(test).replace("tests/", "paper/")
 
 
 def of_room(case: str) -> str:

@@ -7,7 +7,7 @@ from builder.render.assets import LOOK
 from builder.render.maker import Maker
 
 STYLE = "assets/look.css"
-OWN = ("instructor", "room", "matrix")
+OWN = ("instructor", "room", "matrix", "paper")
 MARGIN = "font: 8pt system-ui, sans-serif;"
 
 

@@ -96,7 +96,7 @@ def _typing(made: Maker, test: PublishedTest) -> SitePage:
         kind="typing",
         scripts=(SCRIPT,),
         search=False,
-        reviewed=True,
+        reviewed=all_reviewed(made.course),
         test=test,
         papers=[
             (one.version, [_row(made, n, asked) for n, asked in enumerate(one.questions, start=1)])

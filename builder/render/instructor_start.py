@@ -18,10 +18,13 @@ from builder.render.instructor_address import (
     POLICIES,
     RULES,
     SOURCES,
+    of_answers,
+    of_booklet,
     of_handouts,
     of_sheet,
     of_station,
     of_table,
+    of_typing,
 )
 from builder.render.instructor_case import used_in
 from builder.render.instructor_found import client_line
@@ -38,7 +41,7 @@ def start_page(made: Maker, tests: Iterable[tuple[PublishedTest, KeyRing]]) -> S
         kind="start",
         where="",
         reviewed=all_reviewed(course),
-        tests=[_test(test, ring) for test, ring in tests],
+        tests=[_test(made, test, ring) for test, ring in tests],
         cases=[_case(made, name) for name in course.cases],
         stations=[
             (one.title, of_station(one.id), of_handouts(one.id), of_sheet(one.id))
@@ -57,12 +60,24 @@ def start_page(made: Maker, tests: Iterable[tuple[PublishedTest, KeyRing]]) -> S
     )
 
 
-def _test(test: PublishedTest, ring: KeyRing) -> dict[str, object]:
+def _test(made: Maker, test: PublishedTest, ring: KeyRing) -> dict[str, object]:
     versions = [
-        (paper.version, address.of_version(test.test, paper.version), of_table(test.test, paper.version))
+        (
+            paper.version,
+            [
+                (made.say(name), goal)
+                for name, goal in (
+                    ("i_whole_key", address.of_version(test.test, paper.version)),
+                    ("i_on_one_sheet", of_table(test.test, paper.version)),
+                    ("i_booklet", of_booklet(test.test, paper.version, large=False)),
+                    ("i_large", of_booklet(test.test, paper.version, large=True)),
+                    ("i_answers", of_answers(test.test, paper.version)),
+                )
+            ],
+        )
         for paper in test.papers
     ]
-    return {"test": test, "ring": ring, "versions": versions}
+    return {"test": test, "ring": ring, "versions": versions, "typing": of_typing(test.test)}
 
 
 def _case(made: Maker, name: str) -> dict[str, str]:

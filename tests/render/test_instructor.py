@@ -26,6 +26,8 @@ def test_the_site_has_a_page_for_everything() -> None:
         "tests/final-a-table.md",
         "tests/final-b.md",
         "tests/final-b-table.md",
+        *(f"paper/final-{letter}{rest}.md" for letter in "ab" for rest in ("", "-large", "-answers")),
+        "paper/final.md",
         "cases/landing.md",
         "room/landing.md",
         "cases/hidden-case.md",
@@ -73,7 +75,7 @@ def test_the_caution_ends_every_page() -> None:
 @each_page
 def test_every_link_leads_somewhere(page: SitePage) -> None:
     """A link leads to a page of this site, and where it names a place, that place is there."""
-    ways = {way(page.address, goal): goal for goal in PAGES}
+    ways = {way(page.address, goal): goal for goal in PAGES} | {"": page.address}
     for link in parsed(page.body).select("a[href]"):
         href, _, anchor = str(link["href"]).partition("#")
         assert href in ways, href

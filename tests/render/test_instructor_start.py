@@ -14,12 +14,14 @@ def test_editions_stand_with_the_ways_to_the_keys() -> None:
     """Edition and key edition of a test; whole key and sheet of each version."""
     text = said(START)
     assert "Edition of the papers k7q2m9xa Key edition p4w8z3tn" in text
-    assert [str(link["href"]) for link in START.select(".versions a")][:4] == [
+    assert [str(link["href"]) for link in START.select(".versions a")][:5] == [
         "tests/final-a.html",
         "tests/final-a-table.html",
-        "tests/final-b.html",
-        "tests/final-b-table.html",
+        "paper/final-a.html",
+        "paper/final-a-large.html",
+        "paper/final-a-answers.html",
     ]
+    assert START.select_one('a[href="paper/final.html"]') is not None
 
 
 def test_cases_say_where_they_are_used() -> None:
