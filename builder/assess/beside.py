@@ -30,9 +30,7 @@ def beside(
     wanted = _number(name) % (WRONG + 1)
 
     def parted(one: Answer) -> tuple[list[Answer], list[Answer]]:
-        size = len(text(one))
-        longer = [other for other in others if len(text(other)) > size]
-        shorter = [other for other in others if len(text(other)) < size]
+        longer, shorter = _by_length(others, len(text(one)), text)
         return longer[:wanted], shorter[: WRONG - wanted]
 
     def lacking(one: Answer) -> int:
@@ -42,6 +40,14 @@ def beside(
     longer, shorter = parted(chosen)
     spare = [one for one in others if one not in longer and one not in shorter]
     return [chosen, *longer, *shorter, *spare[: lacking(chosen)]]
+
+
+def _by_length(
+    others: Sequence[Answer], size: int, text: Callable[[Answer], str]
+) -> tuple[list[Answer], list[Answer]]:
+    """Those whose text is longer than a size, and those whose text is shorter."""
+    longer = [other for other in others if len(text(other)) > size]
+    return longer, [other for other in others if len(text(other)) < size]
 
 
 def _number(*parts: str) -> int:
