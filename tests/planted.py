@@ -119,7 +119,7 @@ def differing(one: Files, other: Files) -> list[str]:
 
 
 def _in_the_id(question: Question) -> Question:
-    shown = replace(question.shown, part=f"{question.shown.part}{question.judged.right}")
+    shown = replace(question.shown, visit=f"{question.shown.visit}{question.judged.right}")
     return replace(question, shown=shown)
 
 
@@ -150,7 +150,7 @@ def _in_the_search(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
 
 
 def _in_a_file_name(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
-    answer = rings[0].keys[0].answers[0]
+    answer = next(one for one in rings[0].keys[0].answers if one.case and one.right)
     return plan.model_copy(
         update={"assets": plan.assets | {f"media/{answer.case}-{answer.right[0]}.svg": b"<svg/>"}}
     )

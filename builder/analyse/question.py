@@ -19,7 +19,7 @@ def question_figures(
     given = [sitting.given.get(answer.question) for sitting in sittings]
     return QuestionFigures(
         question=answer.question,
-        stem=asked.stem if asked else "",
+        stem=asked.stem.replace("**", "") if asked else "",
         n=len(sittings),
         unanswered=sum(one is None for one in given),
         options=counts(answer, asked, sittings),

@@ -147,7 +147,7 @@ def _panel(content: Content, block: Panel, told: Told) -> _Parts:
 
 
 def _text(content: Content, block: WrittenAnswer, asked: str) -> _Parts:
-    rubric = Rubric(asked=asked, example=block.example, criteria=block.criteria)
+    rubric = Rubric(asked=asked.replace("**", ""), example=block.example, criteria=block.criteria)
     hint = say(content, "hint_text", n=str(block.words))
     return _Parts(hint, (), Judged((), (), rubric=rubric), words=block.words)
 

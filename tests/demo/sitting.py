@@ -6,7 +6,7 @@ from collections import Counter
 from datetime import datetime, timedelta
 from pathlib import Path
 
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Locator, Page
 
 from builder.model.code import version_of
 from builder.model.key import KeyAnswer, KeyRing
@@ -45,7 +45,7 @@ def sit(browser: Browser, publish: Path, ring: KeyRing, sitting: Sitting, klass:
     page.keyboard.press("Enter")
     page.wait_for_selector("#paper:not([hidden])")
     for answer in key.answers:
-        _answer(page, answer, spoiled=answer.question in wrong)
+        _answer(page, answer, sitting.words, spoiled=answer.question in wrong)
         page.clock.run_for(SECONDS_A_QUESTION)
     page.locator("#to-review").click()
     page.locator("#finish").click()
@@ -59,7 +59,7 @@ def _wrong(answers: tuple[KeyAnswer, ...], sitting: Sitting) -> set[str]:
     wrong = set()
     for answer in answers:
         about = (answer.objective, answer.topic)
-        if answer.kind == "one" and left[about] > 0:
+        if answer.kind not in ("many", "text") and left[about] > 0:
             left[about] -= 1
             wrong.add(answer.question)
     if +left:
@@ -67,7 +67,31 @@ def _wrong(answers: tuple[KeyAnswer, ...], sitting: Sitting) -> set[str]:
     return wrong
 
 
-def _answer(page: Page, answer: KeyAnswer, *, spoiled: bool) -> None:
-    chosen = [next(one for one in answer.options if one not in answer.right)] if spoiled else answer.right
-    for option in chosen:
-        page.locator(f'label:has(input[value="{option}"])').click()
+def _answer(page: Page, answer: KeyAnswer, words: str, *, spoiled: bool) -> None:
+    """Answer one question in its own controls, with a slip where one is due."""
+    box = page.locator(f'fieldset[data-question="{answer.question}"]')
+    if answer.kind == "order":
+        _order(box, (*answer.right[1:], answer.right[0]) if spoiled else answer.right)
+    elif answer.kind == "match":
+        partners = [right for _, right in answer.pairs]
+        for (left, _), right in zip(
+            answer.pairs, [*partners[1:], partners[0]] if spoiled else partners, strict=True
+        ):
+            box.locator(f'select[data-left="{left}"]').select_option(right)
+    elif answer.within is not None:
+        box.locator("input").fill("1" if spoiled else f"{answer.within.value} {answer.within.unit}")
+    elif answer.kind == "text":
+        box.locator("textarea").fill(words)
+    else:
+        wrong = [one for one in answer.options if one not in answer.right]
+        for option in wrong[:1] if spoiled else answer.right:
+            box.locator(f'label:has(input[value="{option}"])').click()
+
+
+def _order(box: Locator, steps: tuple[str, ...]) -> None:
+    """Give each step its place, the first one first."""
+    for place, step in enumerate(steps, start=1):
+        box.locator(f'[data-step="{step}"] select').select_option(str(place))
+    meant = box.locator(".meant input")
+    if not meant.is_checked():
+        meant.check(force=True)
