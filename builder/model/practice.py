@@ -37,7 +37,7 @@ class PracticeQuestion(Noun):
 
 
 class PlacedQuestion(Noun):
-    """An author-written practice question: as shown, what is right, by which policy, and why, by each part's id."""
+    """An author-written practice question: as shown, what is right, how it is marked, and why, by part."""
 
     question: PaperQuestion
     keyed: KeyedParts

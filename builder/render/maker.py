@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from types import MappingProxyType
 
@@ -33,19 +33,18 @@ class Maker:
     fill: Fill
     placed: Mapping[str, PlacedQuestion] = field(default_factory=dict)
 
-    def page(
-        self, at: str, title: str, template: str, *, scripts: Iterable[str] = (), **values: object
-    ) -> SitePage:
+    def page(self, at: str, title: str, template: str, **values: object) -> SitePage:
         """A page from a template in `look/pages`, given by keywords.
 
         Fields of a page are its own; `reviewed`: a clinician has looked; all else is for the template.
         """
-        fields = {name: values.pop(name) for name in ("kind", "where", "search") if name in values}
+        fields = {name: values.pop(name) for name in ("kind", "where", "scripts", "search") if name in values}
         reviewed = bool(values.pop("reviewed", False))
         given = values | {"course": self.course, "to": self.links(at)}
         body = self.fill(f"pages/{template}.html", given) + self.unreviewed(reviewed=reviewed)
-        named = {"address": at, "title": title, "where": title, "scripts": with_kinds(scripts)}
-        return SitePage.model_validate({**named, "body": body, **fields})
+        named = {"address": at, "title": title, "where": title}
+        page = SitePage.model_validate({**named, "body": body, **fields})
+        return page.model_copy(update={"scripts": with_kinds(page.scripts)})
 
     def links(self, at: str) -> Callable[[str], str]:
         """A function that gives the relative link from the page `at` to another."""

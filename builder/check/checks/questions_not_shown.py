@@ -26,6 +26,6 @@ def check(evidence: Evidence) -> Iterator[Finding]:
             "questions/",
             (),
             f"{count} author-written {what} read and checked, but no page or paper shows them.",
-            "Nothing is lost. A line such as `[question name]` in a lesson shows one for practice; a test asks "
-            "those in its list `questions`.",
+            "Nothing is lost. A line such as `[question name]` in a lesson shows one for practice; a test "
+            "asks those in its list `questions`.",
         )
