@@ -16,7 +16,16 @@ KEEPING = ("kept", "kept_quick", "not_kept", "other_windows")
 DRAFTS = ("draft_saved", "draft_damaged", "draft_other", "draft_taken")
 REVIEW = ("unanswered", "unfinished", "left_open", "all_answered")
 SHEET = ("sheet_ready", "copied", "copy_by_hand", "sheet_copy_lede", "sheet_else_lede")
-POSTING = ("sending", "sending_why", "waiting", "waiting_why", "refused", "received", "received_as")
+POSTING = (
+    "finish_hand",
+    "sending",
+    "sending_why",
+    "waiting",
+    "waiting_why",
+    "refused",
+    "received",
+    "received_as",
+)
 SHARING = ("pass_first", "pass_saved", "pass_received")
 TIME = ("time_left", "time_soon", "time_out", "time_over", "time_none")
 SAID = (*CODES, *KEEPING, *DRAFTS, *REVIEW, *SHEET, *POSTING, *SHARING, *TIME)

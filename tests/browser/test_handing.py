@@ -60,6 +60,7 @@ def test_a_receipt_is_shown_and_kept(visit: Visit) -> None:
     page = guest(visit).go(PAPER)
     option(page, 0, 1)
     hand_in(page)
+    assert page.locator("#finish").inner_text() == "Hand in my answers"
     assert state(page)[:2] == ("sending", "Handing in your answers")
     assert page.locator("#post-said").get_attribute("role") == "status"
     receive(page)

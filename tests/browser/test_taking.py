@@ -85,6 +85,16 @@ def test_answers_survive_a_reload(visit: Visit, served: str, place: str) -> None
     assert again.locator(".keeping").inner_text() == "Your answers are kept on this device."
 
 
+def test_no_network_is_no_hindrance(visit: Visit, served: str, tmp_path: Path) -> None:
+    """Once the page is there everything goes on without a server, up to the sheet."""
+    visitor = visit(served)
+    page = visitor.go(PAPER)
+    visitor.context.set_offline(offline=True)
+    option(page, 0, 1)
+    page.wait_for_selector(".keeping:not(:empty)")
+    assert sheet_of(page, tmp_path).answers[0].value == "pack"
+
+
 def test_each_code_has_answers_of_its_own(visit: Visit) -> None:
     """Two participants at one device do not see each other's answers."""
     visitor = visit()

@@ -57,6 +57,7 @@
       byId("sheet-file").classList.add("mild");
       byId("sheet-lede").textContent = how === "received" ? say.sheet_copy_lede : say.sheet_else_lede;
     }
+    if (loom.hand.take) byId("finish").textContent = say.finish_hand;
     byId("post-again").addEventListener("click", function () {
       delete refusals[rev()];
       window.dispatchEvent(new Event("online"));
