@@ -142,6 +142,44 @@ def _in_the_shape(question: Question) -> Question:
     return replace(question, shown=replace(question.shown, options=options))
 
 
+def _in_the_steps(question: Question) -> Question:
+    if question.shown.kind != "order":
+        return question
+    options = tuple(question.shown.options[place] for place in question.judged.right)
+    return replace(question, shown=replace(question.shown, options=options, in_order=True))
+
+
+def _in_the_hint(question: Question) -> Question:
+    most = question.judged.within.most if question.judged.within else ""
+    return replace(question, shown=replace(question.shown, hint=f"{question.shown.hint}{most}"))
+
+
+def _in_the_partners(question: Question) -> Question:
+    belongs = {partner for _, partner in question.judged.pairs}
+    partners = tuple(
+        Choice(one.title, ("belongs",)) if place in belongs else one
+        for place, one in enumerate(question.shown.partners)
+    )
+    return replace(question, shown=replace(question.shown, partners=partners))
+
+
+def _in_the_votes(question: Question) -> Question:
+    options = tuple(
+        Choice(one.title, (str(count),)) if count else one
+        for one, count in zip(question.shown.options, question.judged.votes, strict=False)
+    )
+    return replace(question, shown=replace(question.shown, options=options or question.shown.options))
+
+
+# What gives a kind of written question away; seen in the papers alone, without a site around them.
+OF_KINDS = {
+    "order": _in_the_steps,
+    "match": _in_the_partners,
+    "number": _in_the_hint,
+    "panel": _in_the_votes,
+}
+
+
 def _in_the_search(plan: SitePlan, rings: Sequence[KeyRing]) -> SitePlan:
     answers = rings[0].keys[0].answers
     body = " ".join(f"<p>{one.question} {reason}</p>" for one in answers for reason in one.reasons.values())

@@ -29,6 +29,7 @@ from tests.demo.built import demo
 from tests.demo.built import opened as opened_demonstration
 from tests.demo.small import made_small, small
 from tests.planted import (
+    OF_KINDS,
     PLANTS,
     Plant,
     Turn,
@@ -109,6 +110,16 @@ def test_every_kind_of_question_is_among_those_compared() -> None:
     for paper, key in zip(published.papers, ring.keys, strict=True):
         assert {one.kind for one in paper.questions} == set(QUESTION_KINDS)
         assert {one.kind for one in key.answers} == set(QUESTION_KINDS)
+
+
+@pytest.mark.parametrize("kind", OF_KINDS)
+def test_a_leak_of_a_kind_makes_the_papers_differ(kind: str) -> None:
+    """Steps shown as they are right, partners of none told apart, a bound in the hint, votes shown."""
+
+    def leaky(turn: Turn) -> Turn:
+        return lambda question: OF_KINDS[kind](turn(question)) if question.shown.kind == kind else question
+
+    assert made(leaky(as_judged))[0] != made(leaky(turned))[0]
 
 
 def test_not_one_byte_of_the_site_depends_on_a_key(opened: Opened, tmp_path: Path) -> None:
