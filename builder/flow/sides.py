@@ -18,6 +18,7 @@ from builder.doors.tool import tool_fingerprint
 from builder.flow.fingerprints import Fingerprints
 from builder.model.judgement import VisitJudgement
 from builder.model.key import KeyRing
+from builder.model.lesson import lesson_tags
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
 from builder.model.practice import PracticeCase
@@ -94,12 +95,18 @@ class Planner:
     def student(self, known: Mapping[str, Laid]) -> tuple[SitePlan, dict[str, PracticeCase]]:
         """The student site, and its practice cases by their page."""
         cases = {of_case(name): name for name in self.course.cases}
-        heads = {cases[at]: one.case for at, one in known.items() if one.case is not None}
+        drawn = self._drawn()
+        heads = {cases[at]: one.case for at, one in known.items() if one.case and cases[at] not in drawn}
         practice = practice_cases(self.course, self.judged, heads)
         pages = {cases[at]: one.page for at, one in known.items() if one.case is not None}
         placed, spaced = placed_questions(self.course), spaced_sets(self.course)
         plan = student_site(self.course, practice, self.tests.published, pages, placed, spaced)
         return self._signed("student", plan), {of_case(one.id): one for one in practice}
+
+    def _drawn(self) -> set[str]:
+        """The cases that a lesson draws: it needs their visits, even where their own page stands."""
+        tags = (tag for text in self.course.lessons.values() for tag in lesson_tags(text))
+        return {tag.name for tag in tags if tag.kind == "figure"}
 
     def instructor(self, known: Mapping[str, Laid]) -> SitePlan:
         """The instructor site."""

@@ -30,7 +30,6 @@ class StudyLength:
     """One formula: what it gives exactly, in hours of its own, and what a body credits of that."""
 
     id: str
-    source: str
     exact: Fraction
     credit: Fraction
 
@@ -42,28 +41,24 @@ def study_lengths(load: StudyLoad) -> tuple[StudyLength, ...]:
     mergener = Fraction(study_minutes(load.words, load.questions, load.difficulty)) + load.media_minutes
     accounting = accounting_credit(load)
     return (
-        StudyLength("words_12000", "NCBTMB: 12,000 words an hour, media by the minute", national, national),
+        StudyLength("words_12000", national, national),
         StudyLength(
             "words_10000",
-            "A board for massage of animals: 10,000 words an hour, media by the minute",
             animal,
             animal,
         ),
         StudyLength(
             "words_questions",
-            "NASBA: words by 180 a minute, media, 1.85 minutes a question, by 50; half credits, down",
             accounting,
             _stepped(accounting, Fraction(1, 2)),
         ),
         StudyLength(
             "mergener_quarter",
-            "Mergener 1991, as the Board of Certification uses it: to the nearest quarter hour",
             mergener / 60,
             _stepped(mergener / 60 + Fraction(1, 8), Fraction(1, 4)),
         ),
         StudyLength(
             "mergener_whole",
-            "Mergener 1991, as nursing approvers use it: whole hours, down",
             mergener / 60,
             _stepped(mergener / 60, Fraction(1)),
         ),

@@ -28,7 +28,7 @@ class Row:
 class Formula:
     """What one published formula gives, in hours of its own: exactly, and as it is credited."""
 
-    source: str
+    id: str
     exact: str
     credit: str
 
@@ -53,7 +53,7 @@ def _row(title: str, study: Study) -> Row:
 
 def _formulas(study: Study, questions: int) -> Iterator[Formula]:
     for one in study_lengths(StudyLoad(study.words, study.film_minutes, questions)):
-        yield Formula(one.source, _figures(one.exact, 2), _figures(one.credit, 2))
+        yield Formula(one.id, _figures(one.exact, 2), _figures(one.credit, 2))
 
 
 def _questions(course: Course) -> int:

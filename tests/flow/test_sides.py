@@ -108,7 +108,7 @@ def test_a_leak_is_found_on_a_page_that_was_clean_before(
     monkeypatch.setattr(flow, "leaks_in", noted)
     for _ in range(2):
         written(folder, tmp_path / "out", cache)
-    path = folder / "cases" / "drum_calf.yml"
+    path = folder / "cases" / "ring_thigh.yml"
     path.write_text(
         re.sub(r"(?m)^title: .*", "title: Quite another name", path.read_text(encoding="utf-8")),
         encoding="utf-8",

@@ -53,7 +53,7 @@ def _texts(root: Path) -> Iterator[str]:
     for path in sorted(root.rglob("*.yml")):
         if "words" not in path.parts:
             yield from _strings(yaml.load(path.read_text(encoding="utf-8"), Loader=yaml.BaseLoader))  # noqa: S506 - plain strings
-    for path in sorted(root.rglob("*.md")):
+    for path in sorted(path for path in root.rglob("*") if path.suffix in (".md", ".vtt")):
         yield path.read_text(encoding="utf-8")
 
 
