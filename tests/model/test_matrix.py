@@ -1,6 +1,7 @@
 """What serves each objective, and what serves none."""
 
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
@@ -59,7 +60,7 @@ def test_a_line_of_a_rubric_may_prove_what_its_station_does_not() -> None:
         ),
     ],
 )
-def test_what_an_objective_lacks_is_told(more: dict[str, object], expected: tuple[Hole, ...]) -> None:
+def test_what_an_objective_lacks_is_told(more: dict[str, Any], expected: tuple[Hole, ...]) -> None:
     """A course without an agenda owes it no minutes."""
     assert holes(course(**more)) == expected
 

@@ -89,7 +89,7 @@ def test_codes_of_faulty_rows_are_known_too() -> None:
 def test_the_codes_of_each_row_are_known() -> None:
     """Of a roster every code, of an attendance the one; a row without has none."""
     assert codes_by_row(sheet(f"name,code_1,code_2\nBea,qzvn-rbla-d,{CURRO}\nAda,,\n")) == (
-        {BEA, CURRO},
-        set(),
+        frozenset({BEA, CURRO}),
+        frozenset(),
     )
     assert codes_by_row(sheet(f"code,day\n{KEIKO},1\n")) == (frozenset({KEIKO}),)

@@ -1,5 +1,6 @@
 """Where each objective is taught, practised and tested."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
 import pytest
@@ -97,7 +98,7 @@ def test_a_course_without_holes_says_so() -> None:
     assert said(tree.select(".wash")[0]) == "Every objective is taught, practised and tested."
 
 
-def replace_objectives(course: Course, objectives: list[dict[str, str]]) -> Course:
+def replace_objectives(course: Course, objectives: Sequence[Mapping[str, object]]) -> Course:
     """The course with other objectives."""
-    file = type(course.file).model_validate(course.file.model_dump() | {"objectives": objectives})
+    file = type(course.file).model_validate(course.file.model_dump() | {"objectives": list(objectives)})
     return replace(course, file=file)

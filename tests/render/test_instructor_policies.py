@@ -2,12 +2,13 @@
 
 from collections.abc import Callable
 from dataclasses import replace
+from pathlib import Path
 
 import pytest
 
 from builder.model.board import BoardRules
 from builder.model.library import Course
-from builder.model.owed import policies_at
+from builder.model.owed import Where, policies_at
 from builder.model.site import SitePage
 from builder.render.instructor_policies import policies_page
 from builder.render.instructor_station import station_pages
@@ -58,7 +59,7 @@ def test_every_policy_of_the_demonstration_is_printed_where_its_boards_want_it()
     asked = {one for name in course.file.boards for one in course.content.boards[name].policies}
     assert asked <= course.file.policies.keys()
     out = demo()[0]
-    pages = {
+    pages: dict[Where, Path] = {
         "start": out / "publish" / "index.html",
         "handout": out / "private" / "instructor" / "policies.html",
         "station": out / "private" / "instructor" / "stations" / "friction-station-handouts.html",

@@ -16,6 +16,7 @@ from builder.assess.question import Choice, Question
 from builder.assess.reasons import said_of_option
 from builder.assess.scene import choice_of
 from builder.assess.wording import say
+from builder.model.card import site_of
 from builder.model.case import CaseOption
 from builder.model.judgement import OptionJudgement
 from builder.model.rested import deciding
@@ -82,7 +83,7 @@ def _drawn(material: Material, own: list[_Offer]) -> list[_Offer]:
 
 def _of_library(material: Material, judged: OptionJudgement) -> _Offer:
     content = material.course.content
-    option = CaseOption.model_construct(card=judged.card, site=judged.site, written=judged.written)
+    option = CaseOption(card=judged.card, site=site_of(judged.site), written=judged.written)
     return _Offer(choice_of(content, option), judged, _often(material, judged.card))
 
 

@@ -30,7 +30,7 @@ def schemas(known: Known) -> dict[str, Schema]:
 
 
 def _words() -> Schema:
-    pair = {"type": "object", "properties": {"one": {"type": "string"}, "other": {"type": "string"}}}
+    pair: Schema = {"type": "object", "properties": {"one": {"type": "string"}, "other": {"type": "string"}}}
     pair |= {"required": ["one", "other"], "additionalProperties": False}
     return {
         "$schema": DIALECT,

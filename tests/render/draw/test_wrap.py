@@ -16,7 +16,12 @@ from tests.render.samples import words
 
 SAY = speaker(words())
 FACTS = shipped_world().content.facts.written
-AS_TAUGHT = {"pad_ratio": Decimal(2), "wrap_from": "below", "wrap_to": "above", "tension": "medium"}
+AS_TAUGHT: dict[str, str | Decimal] = {
+    "pad_ratio": Decimal(2),
+    "wrap_from": "below",
+    "wrap_to": "above",
+    "tension": "medium",
+}
 
 
 def drawn(**written: str | Decimal) -> Tag:
