@@ -114,8 +114,9 @@ def test_a_leak_is_found_on_a_page_that_was_clean_before(
         encoding="utf-8",
     )
     written(folder, tmp_path / "out", cache)
-    assert looked[0] == looked[2] > 40
-    assert looked[1] < 10
+    whole, unchanged, renamed = looked[::2]  # between them the handouts of the tests are looked at
+    assert whole == renamed > 40
+    assert unchanged < 15
 
 
 def test_a_record_is_kept_whole_or_is_empty(tmp_path: Path) -> None:
