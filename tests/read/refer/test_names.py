@@ -32,6 +32,7 @@ WRONG: dict[str, tuple[str, str, str]] = {
     "CourseFile lessons/*/objectives/*": (C, "title: Cold}\ntests", "title: Cold, objectives: [x]}\ntests"),
     "CourseFile practice/*/cases/*": (C, "tests:", "practice: [{id: a, title: A, cases: [x]}]\ntests:"),
     "CourseFile tests/*/cases/*": (C, "cases: [thigh]", "cases: [x]"),
+    "CourseFile tests/*/questions/*": (C, "cases: [thigh]", "cases: [thigh]\n    questions: [x]"),
     "CourseFile tests/*/plan/*/objective": (C, "{objective: choose, topic", "{objective: x, topic"),
     "CourseFile requirements/test": (C, "{test: final", "{test: x"),
     "CourseFile requirements/stations/*": (C, "stations: [cooling]", "stations: [x]"),
