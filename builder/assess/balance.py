@@ -22,12 +22,13 @@ _TEST = """
 tests:
   - id: final
     title: Final test
-    cases: [thigh, fence, fair]
+    cases: [thigh, fair]
     plan:
       - {objective: choose, topic: %s, count: 1}
     seed: little
     pass_mark: 75 %%
-practice: []
+practice:
+  - {id: first, title: First cases, cases: [fence]}
 """
 KINDS: tuple[Kind, ...] = (
     kind(

@@ -28,6 +28,7 @@ class Given(BaseModel):
     value: Long | tuple[Handed | tuple[Handed, Handed], ...] | None = Field(
         description="What was answered, as the kind has it; null is unanswered."
     )
+    typed: Handed | None = Field(default=None, description="Of a number, what was typed.")
 
 
 class SheetTime(BaseModel):

@@ -89,6 +89,7 @@ def test_no_network_is_no_hindrance(visit: Visit, served: str, tmp_path: Path) -
     """Once the page is there everything goes on without a server, up to the sheet."""
     visitor = visit(served)
     page = visitor.go(PAPER)
+    page.wait_for_load_state("networkidle")  # the mark of the site is asked for last
     visitor.context.set_offline(offline=True)
     option(page, 0, 1)
     page.wait_for_selector(".keeping:not(:empty)")

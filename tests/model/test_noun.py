@@ -17,7 +17,7 @@ import builder.model
 from builder.model.noun import Hours, Id, Noun, Share, Text, hours_of, share_of
 
 # An answer sheet comes from outside; what it says beyond its shape is kept (shape `caseloom/answers/1`).
-KEEPS_UNKNOWN_KEYS = {"AnswerSheet", "Given"}
+KEEPS_UNKNOWN_KEYS = {"AnswerSheet", "Given", "SheetTime"}
 
 
 def classes() -> list[type[Any]]:

@@ -1,5 +1,6 @@
 """A translation is a file and nothing else: in a made-up language all is said in it, and all of it fits."""
 
+import calendar
 import re
 from functools import cache
 
@@ -23,6 +24,8 @@ from tests.words.left import Vocabulary
 from tests.words.pseudo import LANGUAGE, OPEN, stretched
 from tests.words.shown import shown
 
+FILE = "yml"  # a question's file is named in its key
+DATES = (*calendar.day_name, *calendar.month_name)  # the browser tells them in the language of the page
 CUT_SHORT = "document.querySelectorAll('.finds').forEach(one => one.remove())"
 
 
@@ -33,9 +36,8 @@ def vocabulary() -> Vocabulary:
     assert isinstance(look, SiteConfig)
     private = [path.read_text(encoding="utf-8") for path in (foreign() / "private").rglob("*.json")]
     ids = {name for text in private for name in re.findall(r'"([a-z0-9]{4,9})"', text)}
-    return Vocabulary(
-        foreign_course(), look.caution, look.short_caution, look.unreviewed, code_for("A"), *ids
-    )
+    lines = (look.caution, look.short_caution, look.unreviewed, code_for("A"), FILE, *DATES)
+    return Vocabulary(foreign_course(), *lines, *ids)
 
 
 def test_the_language_is_longer_and_strange() -> None:
