@@ -39,6 +39,8 @@ from builder.render.address import published
 
 SECRET = Path("private") / "draw_secret"
 FILM_ENDS = 256_000  # bytes at either end of a film
+MANY = 150  # fewer files are searched sooner than handed to another process
+PARTS = 8  # of the files, to be searched side by side
 ALONE = 40  # so few pages are made sooner than another process is started
 
 
@@ -93,7 +95,7 @@ def build(opened: Opened, folder: Path, out: Path, cache: Cache | None = None) -
         copy_media(folder, draft, student.plan.media)
         finished = _pressed(crew, (student, draft), (instructor, private_draft))
         clean = student.ready if before[0].searched == looked else {}
-        refuse_keys(draft, search, {published(at) for at in clean})
+        refuse_keys(draft, search, {published(at) for at in clean}, crew)
     write_handouts(out / "private", handouts_of_tests(course, tests.published), search)
     write_keys(out / "private", tests.published, tests.rings)
     write_calendars(course, folder, out / "private")
@@ -122,15 +124,26 @@ def _press(work: tuple[SitePlan, Path, Mapping[str, Finished]]) -> tuple[Finishe
     return build_site(*work)
 
 
-def refuse_keys(site: Path, search: Search, clean: AbstractSet[str] = frozenset()) -> None:
+def refuse_keys(
+    site: Path, search: Search, clean: AbstractSet[str] = frozenset(), crew: Crew | None = None
+) -> None:
     """Stop a build whose student side holds anything of a key; files known to be clean are passed over.
 
     The words of a film stand on its page; of the film itself both ends are searched, where containers keep
     titles and notes.
     """
-    names = {path.relative_to(site).as_posix(): path for path in sorted(site.rglob("*")) if path.is_file()}
-    files = {name: _searched(path) for name, path in names.items() if name not in clean}
-    refuse_in(files, search)
+    every = sorted(path.relative_to(site).as_posix() for path in site.rglob("*") if path.is_file())
+    names = [name for name in every if name not in clean]
+    parts = PARTS if len(names) >= MANY else 1
+    works = [(site, names[part::parts], search) for part in range(parts)]
+    found = (crew or Crew(0)).done(_found, works)
+    if leaks := sorted((leak for some in found for leak in some), key=lambda one: one.place.file):
+        raise KeyInPublished(leaks)
+
+
+def _found(work: tuple[Path, list[str], Search]) -> list[Diagnostic]:
+    site, names, search = work
+    return leaks_in({name: _searched(site / name) for name in names}, search)
 
 
 def refuse_in(files: Mapping[str, bytes], search: Search) -> None:

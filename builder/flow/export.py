@@ -6,18 +6,18 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from builder.assess.papers import papers_and_keys
-from builder.assess.practice import practice_cases
 from builder.check.leaks import Search
 from builder.disk import swapped_in, write_text
 from builder.doors.site import leave_site
 from builder.fault import Fault
 from builder.flow.build import copy_media, read_secret, refuse_in, refuse_keys
+from builder.flow.fingerprints import fingerprints
 from builder.flow.handouts import HANDOUTS, handout_of_case, handouts_of_tests
 from builder.flow.opened import Opened
+from builder.flow.sides import Planner, Tests
 from builder.model.key import KeyRing
 from builder.model.library import Course
 from builder.model.paper import PublishedTest
-from builder.render.student import student_site
 
 SOURCE = "site_source"
 MEND = "Run check, mend them, and try again."
@@ -51,7 +51,7 @@ def export_site(opened: Opened, folder: Path, out: Path, name: str | None) -> li
     if name is not None:
         raise Fault(f"`{name}` belongs to nothing here.", "Write `site` alone.")
     course, tests, rings = _drawn(opened, folder)
-    plan = student_site(course, practice_cases(course, opened.judged), tests)
+    plan, _ = Planner(course, opened.judged, fingerprints(course), Tests(tests, rings)).student({})
     with swapped_in(out / SOURCE) as draft:
         leave_site(plan, draft)
         copy_media(folder, draft / "docs", plan.media)

@@ -1,9 +1,7 @@
 """How long a cold check takes, as ratios to PyYAML's C loader over the same files; run by `make bench`."""
 
-import re
 from collections.abc import Callable
 from pathlib import Path
-from shutil import copytree, ignore_patterns
 from time import process_time
 
 import pytest
@@ -19,11 +17,11 @@ from builder.judge.judge import Judge
 from builder.judge.prove import holes
 from builder.model.library import Course
 from builder.read.course import read_all
+from tests.bench.courses import grown
+from tests.bench.took import load
 
 TARGET = 3
 ROUNDS = 3
-COURSE = shipped("demo_course")
-ID = re.compile(r"^id: .*$", re.MULTILINE)
 
 
 def seconds(work: Callable[[], object]) -> float:
@@ -34,24 +32,6 @@ def seconds(work: Callable[[], object]) -> float:
         work()
         taken.append(process_time() - before)
     return min(taken)
-
-
-def grown(folder: Path, count: int) -> Path:
-    """The demonstration with copies of its cases, each under an id of its own, until there are `count`."""
-    copytree(COURSE, folder, ignore=ignore_patterns("classes", "out", "private"))
-    written = {
-        path.stem: path.read_text(encoding="utf-8") for path in sorted((COURSE / "cases").glob("*.yml"))
-    }
-    number, left = 1, count - len(written)
-    while left > 0:
-        number += 1
-        for name, text in list(written.items())[:left]:
-            copy = f"{name}_{number}"
-            (folder / "cases" / f"{copy}.yml").write_text(
-                ID.sub(f"id: {copy}", text, count=1), encoding="utf-8"
-            )
-        left -= len(written)
-    return folder
 
 
 def read(folder: Path) -> Course:
@@ -83,13 +63,15 @@ def parts(folder: Path) -> dict[str, float]:
 @pytest.mark.parametrize("count", [0, 1000])
 def test_check_of_a_cold_course(count: int, tmp_path: Path) -> None:
     """The demonstration, and a course of a thousand cases; the whole and its parts."""
-    folder = grown(tmp_path / "course", count)
+    folder = tmp_path / "course"
+    grown(folder, count)
     files = [path for root in (folder, shipped("content")) for path in sorted(root.rglob("*.yml"))]
     loading = seconds(lambda: [yaml.load(path.read_bytes(), yaml.CSafeLoader) for path in files])
     whole = seconds(lambda: open_course(folder))
     cases = len(list((folder / "cases").iterdir()))
     ratio = whole / loading
-    print(f"\ncheck: {cases} cases, {len(files)} files: {ratio:.1f} times the C loader, {loading:.2f} s")
+    told = f"{cases} cases, {len(files)} files: {ratio:.2f} times the C loader of {loading:.2f} s"
+    print(f"\ncheck: {told}; {load()}")
     if count:
         print(f"  {ratio / TARGET:.2f} of what is aimed at for a thousand cases")
     with uncollected():

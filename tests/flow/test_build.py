@@ -4,11 +4,13 @@ from pathlib import Path
 
 import pytest
 
+from builder.assess.papers import papers_and_keys
 from builder.check.leaks import Search
 from builder.diagnostic import Diagnostic
 from builder.fault import Fault
 from builder.flow import build as flow
 from builder.flow.build import KeyInPublished, build, read_secret, refuse_keys
+from builder.flow.crew import Crew
 from builder.flow.opened import open_course
 from builder.place import Place
 from tests.demo.built import COURSE, built_again, demo, opened
@@ -150,3 +152,18 @@ def test_a_large_film_is_not_read_whole(tmp_path: Path) -> None:
     with (tmp_path / "media" / "long.MP4").open("wb") as film:
         film.truncate(8_000_000_000)
     refuse_keys(tmp_path, Search((), course))
+
+
+@pytest.mark.parametrize("helpers", [0, 1])
+def test_a_key_is_found_in_whichever_of_many_files(helpers: int, tmp_path: Path) -> None:
+    """Searched in parts, here or by another process, every leak is told, in the order of the files."""
+    opened = open_course(small())
+    course = opened.course
+    assert course is not None
+    rings = [ring for _, ring in papers_and_keys(course, opened.judged, b"a secret of this test alone")]
+    for number in range(160):
+        said = rings[0].key_edition if number in (7, 86, 151) else "nothing"
+        (tmp_path / f"p{number:03}.html").write_text(f"<p>{said}</p>", encoding="utf-8")
+    with Crew(helpers) as crew, pytest.raises(KeyInPublished) as caught:
+        refuse_keys(tmp_path, Search(rings, course), frozenset({"p086.html"}), crew)
+    assert [leak.place.file for leak in caught.value.leaks] == ["publish/p007.html", "publish/p151.html"]
