@@ -32,30 +32,34 @@ def command(folder: Path, case: str, name: str | None, out: Path | None, *, as_j
     """
     from builder.fault import Fault
     from builder.flow.explain_check import explain_check
-    from builder.flow.explain_content import CONTENT
-    from builder.flow.explain_hours import explain_hours
-    from builder.flow.flags import explain_flags
-    from builder.flow.opened import explain_case, open_course
-    from builder.flow.reviews import review_list, write_review_sheet
 
     if name is not None and case in ("reviews", "flags"):
         raise Fault(f"`{name}` belongs to nothing here.", f"Write `{case}` alone.")
     if case == "check":
         _print(*explain_check(name), as_json=as_json)
         return 0
+    _explain(folder, case, name, out, as_json=as_json)
+    return 0
+
+
+def _explain(folder: Path, case: str, name: str | None, out: Path | None, *, as_json: bool) -> None:
+    """Print what needs the course itself."""
+    from builder.flow.explain_content import CONTENT
+    from builder.flow.explain_hours import explain_hours
+    from builder.flow.flags import explain_flags
+    from builder.flow.opened import explain_case, open_course
+    from builder.flow.reviews import review_list, write_review_sheet
+
     opened = open_course(folder)
     if case == "reviews" and out is not None:
         say([write_review_sheet(opened, out)])
-        return 0
-    if case in CONTENT:
+    elif case in CONTENT:
         _print(*CONTENT[case](opened, name), as_json=as_json)
-        return 0
-    if case == "hours":
+    elif case == "hours":
         _print(*explain_hours(opened, name, datetime.now(UTC).date()), as_json=as_json)
-        return 0
-    told = {"reviews": review_list, "flags": explain_flags}.get(case)
-    _print(*(told(opened) if told else explain_case(opened, case, name)), as_json=as_json)
-    return 0
+    else:
+        told = {"reviews": review_list, "flags": explain_flags}.get(case)
+        _print(*(told(opened) if told else explain_case(opened, case, name)), as_json=as_json)
 
 
 def _print(lines: list[str], data: dict[str, Any], *, as_json: bool) -> None:

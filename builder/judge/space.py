@@ -85,16 +85,7 @@ class Space:
         `words` are those of the interface, for whoever tells of the space.
         """
         self.words = words
-        found: dict[str, set[Decimal]] = defaultdict(set)
-        recorded: set[str] = set()
-        for name, value in cuts:
-            found[name].add(value)
-        for condition in conditions:
-            for atom in atoms(condition):
-                if isinstance(atom, Recorded):
-                    recorded.add(atom.name)
-                else:
-                    found[atom.name].update(_numbers(atom))
+        found, recorded = _bounds(conditions, cuts)
         self.variables: dict[str, Variable] = {
             name: _variable(name, fact, sorted(found[name])) for name, fact in facts.items()
         }
@@ -209,3 +200,20 @@ def _variable(name: str, fact: Fact, cuts: list[Decimal]) -> Variable:
         cells += (Cell(left), Cell((left + right) / 2, left, right))
     cells += (Cell(points[-1]),)
     return Variable(name, fact, cells, {cell.value: i for i, cell in enumerate(cells) if cell.least is None})
+
+
+def _bounds(
+    conditions: Iterable[Node], cuts: Iterable[tuple[str, Decimal]]
+) -> tuple[defaultdict[str, set[Decimal]], set[str]]:
+    """Where each variable is cut, and of which facts it is asked whether they were recorded."""
+    found: defaultdict[str, set[Decimal]] = defaultdict(set)
+    recorded: set[str] = set()
+    for name, value in cuts:
+        found[name].add(value)
+    for condition in conditions:
+        for atom in atoms(condition):
+            if isinstance(atom, Recorded):
+                recorded.add(atom.name)
+            else:
+                found[atom.name].update(_numbers(atom))
+    return found, recorded

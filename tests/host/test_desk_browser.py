@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 import zxingcpp
-from playwright.sync_api import Browser, Page, expect
+from playwright.sync_api import Browser, Error, Page, expect
 
 from tests.axe import violations
 from tests.doors.pixels import pixels_of
@@ -33,7 +33,11 @@ def come(
     """An instructor who opened the address in the terminal; what the page complains of is trouble."""
     size = {"width": width, "height": height}
     page = browser.new_context(viewport=size, **more).new_page()  # type: ignore[arg-type]
-    page.on("pageerror", host[1].troubles.append)
+
+    def failed(error: Error) -> None:
+        host[1].troubles.append(error)
+
+    page.on("pageerror", failed)
     page.on(
         "console",
         lambda told: host[1].troubles.append(ValueError(told.text)) if "Policy" in told.text else None,
