@@ -45,6 +45,7 @@ class Search:
         self.in_tests = Lookout(of_content(course), frame_words(course) + paper)
         self.key_editions = [ring.key_edition for ring in rings]
         self.answers = [answer for ring in rings for key in ring.keys for answer in key.answers]
+        self.ids = {(one.question[0], len(one.question)) for one in self.answers}
         self.options = {option for answer in self.answers for option in answer.options}
         own = _own_names(course)
         tested = [("case", one.id) for one in cases] + [("question", one.id) for one in questions]
@@ -60,7 +61,7 @@ class Search:
     def in_file(self, file: Published) -> Iterator[Diagnostic]:
         """Every leak of one file."""
         searching = "search" in file.name.lower()
-        asked = [one for one in self.answers if one.question in file.text]
+        asked = self._asked(file.text)
         yield from self._names(file)
         yield from self._texts(file, self.never)
         for edition in self.key_editions:
@@ -72,6 +73,16 @@ class Search:
             yield _leak(file, "A test can be searched here.", OURS, asked[0].question)
         if asked:
             yield from self._in_test(file, asked)
+
+    def _asked(self, text: str) -> list[KeyAnswer]:
+        """The answers whose question stands in a text; looked for wherever its first letter does."""
+        there: set[str] = set()
+        for first, length in self.ids:
+            at = text.find(first)
+            while at >= 0:
+                there.add(text[at : at + length])
+                at = text.find(first, at + 1)
+        return [one for one in self.answers if one.question in there]
 
     def _in_test(self, file: Published, asked: list[KeyAnswer]) -> Iterator[Diagnostic]:
         yield from self._texts(file, self.in_tests)
@@ -89,9 +100,9 @@ class Search:
             yield _leak(file, f"It says {one.what}: {_short(one.text)}", remedy, one.text)
 
     def _names(self, file: Published) -> Iterator[Diagnostic]:
+        low = file.text.replace("-", "_")
         for (what, name), pattern in self.names.items():
-            named = name in file.text or name.replace("_", "-") in file.text
-            found = pattern.search(file.text) if named else None
+            found = pattern.search(file.text) if name in low else None
             if found is not None or _is_named(file.name, name):
                 message = f"It names the tested {what} `{name}`."
                 yield _leak(file, message, THEIRS.format(what=what, name=name), found[0] if found else "")

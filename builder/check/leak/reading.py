@@ -39,7 +39,7 @@ class Published:
     @cached_property
     def vocabulary(self) -> set[bytes]:
         """Every word it says."""
-        return {word for told in self.told for word in told.split()}
+        return set().union(*(told.split() for told in self.told))
 
     def says(self, wording: bytes) -> bool:
         """Whether it says these words one after another, whatever stands between them but words."""

@@ -30,6 +30,11 @@ class Withheld:
         """Its words, to look for."""
         return words(self.text)
 
+    @cached_property
+    def each(self) -> frozenset[bytes]:
+        """Every one of its words."""
+        return frozenset(self.wording.split())
+
 
 class Lookout:
     """Withheld texts, found quickly by the longest word of each."""
@@ -47,7 +52,9 @@ class Lookout:
     def in_file(self, file: Published) -> Iterator[Withheld]:
         """Those that a file says."""
         for word in self.by_word.keys() & file.vocabulary:
-            yield from (one for one in self.by_word[word] if file.says(one.wording))
+            for one in self.by_word[word]:
+                if one.each <= file.vocabulary and file.says(one.wording):
+                    yield one
 
 
 def pool_cases(course: Course) -> list[Case]:
