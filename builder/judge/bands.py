@@ -12,7 +12,7 @@ from itertools import combinations, product
 
 from builder.judge.phase import ends
 from builder.judge.space import Space, Value
-from builder.judge.truth import Truth, compiled
+from builder.judge.truth import TRUE, compiled
 from builder.model.condition import AllOf, Among, Node, atoms
 from builder.model.judgement import Hole
 from builder.model.library import Content
@@ -36,7 +36,7 @@ def cover(rows: Sequence[Node], space: Space, names: Sequence[str] = ()) -> Cove
     gaps: list[Witness] = []
     for point in _points(space, columns):
         state = space.state(point)
-        held = [place for place, test in enumerate(tests) if test(state) is Truth.TRUE]
+        held = [place for place, test in enumerate(tests) if test(state) is TRUE]
         for pair in combinations(held, 2):
             overlaps.setdefault(pair, point)
         if not held:

@@ -8,7 +8,7 @@ from itertools import product
 
 from builder.judge.said import Said
 from builder.judge.space import Space
-from builder.judge.truth import Test, Truth, compiled
+from builder.judge.truth import FALSE, TRUE, Test, compiled
 from builder.judge.words import limit_words
 from builder.model.card import ANSWERS, HOLE, SITES, Card, CellRow, Phase, Site
 from builder.model.condition import Node, atoms
@@ -97,9 +97,9 @@ def ranks_of(limits: Limits, state: list[int], moving: frozenset[str] | None, *,
     """
     sure = worst = 0
     for node, test in limits:
-        if (met := test(state)) is not Truth.TRUE:
+        if (met := test(state)) is not TRUE:
             worst = 1
-            if certain and (met is Truth.FALSE or _stays(node, moving)):
+            if certain and (met is FALSE or _stays(node, moving)):
                 sure = 1
     return sure, worst
 
@@ -116,8 +116,8 @@ def by_limits(
     limits: Limits, state: list[int], rank: int, space: Space, *, certain: bool
 ) -> tuple[int, int, tuple[str, ...]]:
     """How bad an answer of this rank with these limits surely is and at worst, and what must be written."""
-    lacking = [(node, truth) for node, test in limits if (truth := test(state)) is not Truth.TRUE]
-    missed = any(truth is Truth.FALSE for _, truth in lacking)
+    lacking = [(node, truth) for node, test in limits if (truth := test(state)) is not TRUE]
+    missed = any(truth is FALSE for _, truth in lacking)
     sure = max(rank, int(missed)) if certain else 0
     return sure, max(rank, int(bool(lacking))), tuple(limit_words(node, space) for node, _ in lacking)
 

@@ -10,7 +10,7 @@ from builder.judge.frame import Frame
 from builder.judge.judge import Judge, earlier_grade
 from builder.judge.space import Space
 from builder.judge.trial import DERIVED
-from builder.judge.truth import Test, Truth, compiled
+from builder.judge.truth import FALSE, TRUE, Test, compiled
 from builder.judge.values import values_of
 from builder.model.case import Case, Visit
 from builder.model.condition import Node, Recorded, atoms
@@ -106,15 +106,15 @@ def _turns(judge: Judge, rule: str, test: Test, visits: Iterable[Seen], *, deriv
     if judge.sessions.knows(rule):
         other = judge.without(rule)
         for one in visits:
-            may_fire = test(one.state(derived=derived)) is not Truth.FALSE
+            may_fire = test(one.state(derived=derived)) is not FALSE
             yield may_fire and one.answers_of(other) != one.answers()
 
 
 def is_near_miss(when: Node, test: Test, space: Space, state: list[int]) -> bool:
     """Whether a condition surely does not hold, and surely would with one fact recorded otherwise."""
-    if test(state) is not Truth.FALSE:
+    if test(state) is not FALSE:
         return False
-    return any(test(other) is Truth.TRUE for other in _one_fact_off(when, space, state))
+    return any(test(other) is TRUE for other in _one_fact_off(when, space, state))
 
 
 def _one_fact_off(when: Node, space: Space, state: list[int]) -> Iterator[list[int]]:

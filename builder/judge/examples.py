@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from builder.judge.space import Space
-from builder.judge.truth import Truth, compiled
+from builder.judge.truth import FALSE, OPEN, TRUE, compiled
 from builder.model.judgement import FailedExample
 from builder.model.rule import Rule
 
-WORDS = {Truth.TRUE: "yes", Truth.FALSE: "no", Truth.OPEN: "open"}
+WORDS = {TRUE: "yes", FALSE: "no", OPEN: "open"}
 
 
 def failed_examples(rules: dict[str, Rule], space: Space) -> Iterator[FailedExample]:

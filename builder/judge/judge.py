@@ -17,9 +17,9 @@ from builder.judge.session import SessionJudge
 from builder.judge.severity import SeverityJudge
 from builder.judge.space import Space, Value
 from builder.judge.trial import DERIVED, Trial
-from builder.judge.truth import Known, Test, Truth, compiled
+from builder.judge.truth import FALSE, Known, Test, compiled
 from builder.judge.values import values_of
-from builder.model.card import Aim, site_of
+from builder.model.card import Aim, Phase, site_of
 from builder.model.case import Case, CaseOption, Visit
 from builder.model.condition import AnyOf
 from builder.model.judgement import DoseJudgement, OptionJudgement, VisitJudgement
@@ -108,7 +108,7 @@ class Judge:
             lambda less: self.frame(less, *grades, near=frame),
             self.dating,
             self.derived_from,
-            frozenset(name for name, where in self.unasked if where(list(frame.state)) is Truth.FALSE),
+            frozenset(name for name, where in self.unasked if where(list(frame.state)) is FALSE),
         )
         cards = self._cards(frame)
         every = (*judged.chosen, *judged.wrong, *cards.values())
@@ -160,16 +160,15 @@ class Judge:
         """The frame of a state of masks; severity, then phase, then session, each from the ones before.
 
         `opened`: what is recorded and left open to see what might be; a grade is then whatever it may be.
-        `near`: a frame that is little different, by which this one is sooner found.
+        `near`: a frame of the same visit that is little different, by which this one is sooner found.
         """
         self._set_unasked(state, opened)
-        severity = self.severities.judge(state, declared, earlier)
+        alike = near if near and self.severities.same(state, near.state) else None
+        severity = alike.severity if alike else self.severities.judge(state, declared, earlier)
         graded = SEVERITIES if opened & self.severities.reads else severity.possible
         self._set(state, "severity", graded)
         before = list(state)
-        phases, behind = self.phases.possible(state)
-        self._set(state, "phase", phases)
-        self._set(state, "signs_behind", [Decimal(one) for one in behind])
+        phases = self._date(state)
         dated = list(state)
         known = self.sessions.known(dated, near.known if near else None)
         answer, urgency, urgencies = self.sessions.outcome(known)
@@ -189,6 +188,13 @@ class Judge:
             answered=lambda: self.sessions.judge(dated, known)[0],
         )
 
+    def _date(self, state: list[int]) -> tuple[Phase, ...]:
+        """Work out the possible phases, and how far the signs lie behind them."""
+        phases, behind = self.phases.possible(state)
+        self._set(state, "phase", phases)
+        self._set(state, "signs_behind", [Decimal(one) for one in behind])
+        return phases
+
     def recorded(self, values: Mapping[str, Value]) -> list[int]:
         """The state of a visit before anything is worked out from it."""
         state = self.space.state(values)
@@ -199,7 +205,7 @@ class Judge:
         """Take what need not be asked of this client at its safest, unless it is recorded."""
         for name, where in self.unasked:
             place, everything, safest = self.safest[name]
-            if state[place] == everything and name not in opened and where(state) is Truth.FALSE:
+            if state[place] == everything and name not in opened and where(state) is FALSE:
                 state[place] = safest
 
     def _unasked(self) -> Iterator[tuple[str, Test]]:

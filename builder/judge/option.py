@@ -11,7 +11,7 @@ from builder.judge.frame import Frame, Kept
 from builder.judge.said import Said, Tally
 from builder.judge.session import asked, fired_rule
 from builder.judge.space import Space, Spots, Value
-from builder.judge.truth import Conditions, Truth, open_facts
+from builder.judge.truth import FALSE, OPEN, TRUE, Conditions, Truth, open_facts
 from builder.model.card import ANSWERS, Answer, Card, CellRow, Phase, Site
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, OptionJudgement
@@ -87,7 +87,7 @@ class OptionJudge:
         ]
         sure, worst = min(one[0] for one in cells), max(one[1] for one in cells)
         for one, when in self._live(self._kept(frame), card, site, state):
-            certain = when is Truth.TRUE or (moving is not None and self._stays(one, frame, state, moving))
+            certain = when is TRUE or (moving is not None and self._stays(one, frame, state, moving))
             if one.needs:
                 surely, maybe = ranks_of(one.needs, state, moving, certain=certain)
             else:
@@ -115,7 +115,7 @@ class OptionJudge:
             return False
         urgent = list(state)
         urgent[self.space.index["session_urgency"]] = frame.urgent
-        return one.when(urgent) is Truth.TRUE
+        return one.when(urgent) is TRUE
 
     def _kept(self, frame: Frame) -> Kept:
         """What is worked out once of a visit; first of all each effect that may fire.
@@ -129,8 +129,8 @@ class OptionJudge:
             live = [
                 (one, None if one.by_option else truth)
                 for truth, effects in zip(known.truths, self.effects.values(), strict=True)
+                if truth or effects[0].by_option
                 for one in effects
-                if truth is not Truth.FALSE or one.by_option
             ]
             kept = frame.kept[self] = Kept(known, live)
         return kept
@@ -144,7 +144,7 @@ class OptionJudge:
         for one, known in live:
             if site in one.sites:
                 when = one.when(state) if known is None else known
-                if when is not Truth.FALSE:
+                if when is not FALSE:
                     found.append((one, when))
         return found
 
@@ -181,16 +181,16 @@ class OptionJudge:
             said = self._by_rule(one, when, state)
             if said.worst:
                 tally.take(said, said.sure)
-                if when is Truth.OPEN:
+                if when is OPEN:
                     tally.waiting.append(one.rule.id)
 
     def _by_rule(self, one: Bearing, when: Truth, state: list[int]) -> Said:
         code = met(one.needs, state, when)
         said = one.said.get(code)
         if said is None:
-            certain = when is Truth.TRUE
+            certain = when is TRUE
             sure, worst, changes = by_limits(one.needs, state, one.rank, self.space, certain=certain)
-            truth = Truth.TRUE if sure == worst else Truth.OPEN
+            truth = TRUE if sure == worst else OPEN
             fired = fired_rule(one.rule, truth, ANSWERS[worst], "; ".join(changes) or None)
             said = one.said[code] = Said(sure, worst, fired, changes)
         return said

@@ -7,7 +7,7 @@ from decimal import Decimal
 from itertools import product
 
 from builder.judge.space import Space
-from builder.judge.truth import Truth, compiled, open_facts
+from builder.judge.truth import OPEN, TRUE, compiled, open_facts
 from builder.model.card import PHASES, Phase
 from builder.model.judgement import PhaseJudgement, Reason
 from builder.model.tables import Clock, PhaseBook, Sign
@@ -34,24 +34,24 @@ class PhaseJudge:
         `hours` since the latest injury, exactly as recorded, dates the next phase.
         """
         ordered, behind = self.possible(state)
-        if self.does_not_apply(state) is Truth.TRUE:
+        if self.does_not_apply(state) is TRUE:
             reason = Reason(self.space.say("no_phase"), ("injury",), self.book.source)
             return PhaseJudgement(ordered, (reason,)), behind
         by_clock, (sure, maybe) = self._by_clock(state), self._live(state)
         reasons = [self._clock_reason(phase, by_clock[phase]) for phase in HEALING if phase in by_clock]
         reasons += [_sign_reason(sign) for sign in sure if _holds(sign, ordered)]
         reasons += [self._unseen(sign) for sign in maybe if _matters(sign, by_clock)]
-        reasons += [_sign_reason(one) for one, test in self.doubts if test(state) is Truth.TRUE]
+        reasons += [_sign_reason(one) for one, test in self.doubts if test(state) is TRUE]
         following, left = self._next(state, ordered, hours)
         return PhaseJudgement(ordered, tuple(reasons), following, left), behind
 
     def possible(self, state: list[int]) -> tuple[tuple[Phase, ...], set[int]]:
         """The same without the reasons: the possible phases, and how many the signs may lie behind."""
         applies = self.does_not_apply(state)
-        if applies is Truth.TRUE:
+        if applies is TRUE:
             return ("none",), {0}
         possible, behind = _held_back(self._by_clock(state), *self._live(state))
-        if applies is Truth.OPEN:
+        if applies is OPEN:
             possible.add("none")
             behind.add(0)
         return tuple([phase for phase in PHASES if phase in possible]), behind
@@ -60,7 +60,7 @@ class PhaseJudge:
         """What a phase waits for: its clock, every open sign, and whether phases apply."""
         clock = [name for name in ("tissue", "severity", "hours") if len(self._values(state, name)) > 1]
         by_clock = self._by_clock(state)
-        signs = [sign for sign, test in self.signs if test(state) is Truth.OPEN and _matters(sign, by_clock)]
+        signs = [sign for sign, test in self.signs if test(state) is OPEN and _matters(sign, by_clock)]
         conditions = [self.book.does_not_apply, *(sign.when for sign in signs)]
         return [*clock, *(name for node in conditions for name in open_facts(node, self.space, state))]
 
@@ -87,8 +87,8 @@ class PhaseJudge:
     def _live(self, state: list[int]) -> tuple[list[Sign], list[Sign]]:
         """The signs that are surely there, and those that may be."""
         truths = [(sign, test(state)) for sign, test in self.signs]
-        sure = [sign for sign, truth in truths if truth is Truth.TRUE]
-        return sure, [sign for sign, truth in truths if truth is Truth.OPEN]
+        sure = [sign for sign, truth in truths if truth is TRUE]
+        return sure, [sign for sign, truth in truths if truth is OPEN]
 
     def _calendar_text(self, clock: Clock, phase: Phase) -> str:
         facts = self.space.variables

@@ -9,7 +9,7 @@ from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
 from builder.judge.session import SessionJudge, asked, fired_rule
 from builder.judge.space import Space, Value, Variable
-from builder.judge.truth import Truth
+from builder.judge.truth import OPEN, TRUE
 from builder.model.card import site_of
 from builder.model.fact import Fact
 from builder.model.judgement import Doubt, Fired, OptionJudgement, Turn
@@ -79,8 +79,8 @@ class Probe:
         state = list(self.frame.state)
         self.space.record(state, name, "yes")
         for rule, test in self.sessions.rules:
-            if name in self.sessions.names[rule.id] and test(state) is Truth.TRUE:
-                yield fired_rule(rule, Truth.TRUE)
+            if name in self.sessions.names[rule.id] and test(state) is TRUE:
+                yield fired_rule(rule, TRUE)
 
     def _is_expected(self, name: str, variable: Variable) -> bool:
         fact, value = variable.fact, self.values.get(name)
@@ -98,7 +98,7 @@ class Probe:
     def _of_session(self, every: Iterable[OptionJudgement]) -> Iterator[Doubt]:
         known = {rule.id: rule for rule, _ in (*self.sessions.consents, *self.sessions.rules)}
         for one in self.frame.session.ask:
-            rules = tuple(fired_rule(known[name], Truth.OPEN) for name in one.rules)
+            rules = tuple(fired_rule(known[name], OPEN) for name in one.rules)
             yield Doubt(one.fact, one.question, None, rules, matters=True)
         needed = {one.fact for one in self.frame.session.ask}
         needed |= {one.fact for option in every for one in option.ask}

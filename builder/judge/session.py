@@ -6,7 +6,7 @@ from collections.abc import Sized
 from copy import copy
 
 from builder.judge.space import Space
-from builder.judge.truth import Conditions, Known, Test, Truth, compiled, open_facts
+from builder.judge.truth import OPEN, TRUE, Conditions, Known, Test, Truth, compiled, open_facts
 from builder.model.condition import atoms
 from builder.model.judgement import Asked, Fired, SessionJudgement
 from builder.model.rule import URGENCIES, FirstAction, Rule, SessionEffect, Urgency
@@ -66,25 +66,25 @@ class SessionJudge:
             [
                 rule
                 for (rule, _), truth in zip(self.rules, known.truths, strict=True)
-                if truth is Truth.TRUE or (truth is Truth.OPEN and self.names[rule.id].isdisjoint(moving))
+                if truth is TRUE or (truth is OPEN and self.names[rule.id].isdisjoint(moving))
             ]
         )
 
     def waits_for(self, state: list[int]) -> list[str]:
         """What the urgency waits for: every open fact of a rule that may fire."""
-        maybe = [rule for rule, test in self.rules if test(state) is Truth.OPEN]
+        maybe = [rule for rule, test in self.rules if test(state) is OPEN]
         return [name for rule in maybe for name in open_facts(rule.when, self.space, state)]
 
     def _live(self, known: Known) -> tuple[list[tuple[Rule, Truth]], list[Rule], list[Rule]]:
         """The rules that fire or may, each with its truth; those that fire; and those that may."""
         asked = zip(self.rules, known.truths, strict=True)
         live: list[tuple[Rule, Truth]] = [(one[0], truth) for one, truth in asked if truth]
-        sure = [rule for rule, truth in live if truth is Truth.TRUE]
-        return live, sure, [rule for rule, truth in live if truth is Truth.OPEN]
+        sure = [rule for rule, truth in live if truth is TRUE]
+        return live, sure, [rule for rule, truth in live if truth is OPEN]
 
     def _waiting(self, state: list[int]) -> list[Rule]:
         """The rules that wait for a consent."""
-        return [rule for rule, test in self.consents if test(state) is Truth.OPEN]
+        return [rule for rule, test in self.consents if test(state) is OPEN]
 
     def _ask(self, state: list[int], maybe: list[Rule]) -> tuple[Asked, ...]:
         waiting = self._to_ask(state, maybe)
@@ -115,7 +115,7 @@ def fired_rule(rule: Rule, truth: Truth, effect: str = "", change: str | None = 
     return Fired(
         id=rule.id,
         title=rule.title,
-        truth="fires" if truth is Truth.TRUE else "open",
+        truth="fires" if truth is TRUE else "open",
         effect=effect or (rule.session.urgency if rule.session else ""),
         why=rule.why,
         strength=rule.strength,

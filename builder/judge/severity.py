@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 
-from builder.judge.space import Space, Value, holds
-from builder.judge.truth import Truth, compiled, open_facts
+from builder.judge.space import RECORDED, Space, Value, holds
+from builder.judge.truth import FALSE, OPEN, TRUE, compiled, open_facts
 from builder.model.condition import Among, Recorded, Within, atoms
 from builder.model.judgement import Reason, SeverityJudgement
 from builder.model.tables import SEVERITIES, Band, Severity, SeverityBook, SeverityTable
@@ -25,6 +26,12 @@ class SeverityJudge:
         }
         tables = book.tables.values()
         self.reads = frozenset(one for table in tables for one in ("hours", *_read_by(table)))
+        read = [name for one in self.reads for name in (one, RECORDED + one)]
+        self.places = [space.index[name] for name in read if name in space.index]
+
+    def same(self, state: Sequence[int], other: Sequence[int]) -> bool:
+        """Whether two states of one visit have the same grade, since nothing that grades it differs."""
+        return all(state[at] == other[at] for at in self.places)
 
     def judge(
         self, state: list[int], declared: Severity | None, earlier: Severity | None
@@ -33,9 +40,9 @@ class SeverityJudge:
         may_apply: list[SeverityJudgement] = []
         for name, table in self.book.tables.items():
             applies = self.applies[name](state)
-            if applies is not Truth.FALSE:
+            if applies is not FALSE:
                 may_apply.append(self._by_table(name, table, state, declared, earlier))
-            if applies is Truth.TRUE:
+            if applies is TRUE:
                 return may_apply[0] if len(may_apply) == 1 else _any_of(may_apply)
         return (
             _any_of([self._as_declared(declared), *may_apply]) if may_apply else self._as_declared(declared)
@@ -45,9 +52,9 @@ class SeverityJudge:
         """What a grade waits for: the measure of a table that may apply, or where it applies."""
         waiting: list[str] = []
         for name, table in self.book.tables.items():
-            if self.applies[name](state) is not Truth.FALSE:
+            if self.applies[name](state) is not FALSE:
                 waiting += open_facts(table.applies, self.space, state)
-                maybe = [band for band, test in self.raised[name] if test(state) is Truth.OPEN]
+                maybe = [band for band, test in self.raised[name] if test(state) is OPEN]
                 waiting += [one for band in maybe for one in open_facts(band.when, self.space, state)]
                 if table.least and self._out_of_time(table, state):
                     continue
@@ -78,8 +85,8 @@ class SeverityJudge:
     ) -> SeverityJudgement:
         """The worst of what is known, what the measure shows in its window, and what raises it on any day."""
         truths = [(band, test(state)) for band, test in self.raised[name]]
-        sure = [band for band, truth in truths if truth is Truth.TRUE]
-        maybe = [band.grade for band, truth in truths if truth is Truth.OPEN]
+        sure = [band for band, truth in truths if truth is TRUE]
+        maybe = [band.grade for band, truth in truths if truth is OPEN]
         worst = _worst(known, *(band.grade for band in sure))
         reasons = tuple(self._raised_reason(table, band, state) for band in sure)
         graded = self._in_window(table, state)

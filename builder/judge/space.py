@@ -7,7 +7,7 @@ gaps between them; within a cell no condition can tell two numbers apart.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Container, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from decimal import Decimal
 from functools import cached_property
@@ -20,6 +20,7 @@ from builder.model.words import said
 
 Value = str | Decimal
 Spots = tuple[tuple[int, int], ...]
+Ready = tuple[Spots, bool]
 RECORDED = "recorded:"
 FAR = Decimal(10) ** 9
 
@@ -120,13 +121,26 @@ class Space:
 
     def state(self, values: Mapping[str, Value]) -> list[int]:
         """The state in which these values are recorded; a value outside its fact is taken as not recorded."""
-        state = self.unknown()
-        for item in values.items():
-            for index, mask in self._spots.get(item) or self.spots(*item):
-                state[index] = mask
-        for name in self.excluded:
-            if values.get(name) == "yes":
-                self._exclude(state, name)
+        return self.state_without(self.recorded(values), ())
+
+    def recorded(self, values: Mapping[str, Value]) -> dict[str, Ready]:
+        """Values made ready to be set: for each name its masks, and whether it excludes other things."""
+        return {
+            name: (self.spots(name, value), value == "yes" and name in self.excluded)
+            for name, value in values.items()
+        }
+
+    def state_without(self, recorded: Mapping[str, Ready], names: Container[str]) -> list[int]:
+        """The state in which all of this is recorded but what these names say."""
+        state, excluding = self.unknown(), []
+        for name, (spots, excludes) in recorded.items():
+            if name not in names:
+                for index, mask in spots:
+                    state[index] = mask
+                if excludes:
+                    excluding.append(name)
+        for name in excluding:
+            self._exclude(state, name)
         return state
 
     def record(self, state: list[int], name: str, value: Value) -> None:

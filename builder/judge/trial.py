@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from builder.judge.frame import Frame
 from builder.judge.option import OptionJudge
-from builder.judge.space import Cell, Space, Value
+from builder.judge.space import Cell, Ready, Space, Value
 from builder.model.card import SITES, site_of
 from builder.model.judgement import OptionJudgement
 
@@ -30,6 +31,11 @@ class Trial:
     frame_of: Callable[[list[int], frozenset[str]], Frame]
     derived_from: frozenset[str]
     frames: dict[Masks, Frame] = field(default_factory=dict)
+
+    @cached_property
+    def recorded(self) -> dict[str, Ready]:
+        """What the visit has recorded, made ready."""
+        return self.space.recorded(self.values)
 
     @property
     def space(self) -> Space:
@@ -84,7 +90,7 @@ class Trial:
         """The frame with these facts at these masks; each is worked out once for all options."""
         if facts not in self.frames:
             changed = {name for name, _ in facts}
-            state = self.space.state({name: one for name, one in self.values.items() if name not in changed})
+            state = self.space.state_without(self.recorded, changed)
             for name, mask in facts:
                 self._set(state, name, mask)
             opened = frozenset(name for name, _ in facts if name in left)

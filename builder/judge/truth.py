@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from enum import IntEnum
+from itertools import compress, count
+from operator import ne
+from typing import Final
 
 from builder.judge.space import RECORDED, Space
 from builder.model.condition import AllOf, Among, AnyOf, Node, Not, Recorded, Within, atoms
@@ -18,16 +21,19 @@ class Truth(IntEnum):
     TRUE = 2
 
 
+FALSE: Final = Truth.FALSE  # under these names they are at hand seven times as soon as through their class
+OPEN: Final = Truth.OPEN
+TRUE: Final = Truth.TRUE
 Test = Callable[[list[int]], Truth]
-TURNED = (Truth.TRUE, Truth.OPEN, Truth.FALSE)
+TURNED = (TRUE, OPEN, FALSE)
 
 
 def compiled(node: Node, space: Space) -> Test:
     """A function from a state to the truth of the condition in it."""
     if isinstance(node, AllOf):
-        return _joined([compiled(one, space) for one in node.parts], Truth.FALSE, Truth.TRUE)
+        return _joined([compiled(one, space) for one in node.parts], FALSE, TRUE)
     if isinstance(node, AnyOf):
-        return _joined([compiled(one, space) for one in node.parts], Truth.TRUE, Truth.FALSE)
+        return _joined([compiled(one, space) for one in node.parts], TRUE, FALSE)
     if isinstance(node, Not):
         part = compiled(node.part, space)
         return lambda state: TURNED[part(state)]
@@ -46,7 +52,7 @@ def _joined(parts: Sequence[Test], settles: Truth, otherwise: Truth) -> Test:
         for part in parts:
             if (truth := part(state)) is settles:
                 return settles
-            if truth is Truth.OPEN:
+            if truth is OPEN:
                 out = truth
         return out
 
@@ -54,13 +60,11 @@ def _joined(parts: Sequence[Test], settles: Truth, otherwise: Truth) -> Test:
 
 
 def _atom(index: int, mask: int) -> Test:
-    false, unsure, true = Truth.FALSE, Truth.OPEN, Truth.TRUE
-
     def test(state: list[int]) -> Truth:
         possible = state[index]
         if not possible & mask:
-            return false
-        return unsure if possible & ~mask else true
+            return FALSE
+        return OPEN if possible & ~mask else TRUE
 
     return test
 
@@ -88,7 +92,7 @@ class Conditions:
         """The truth of each in a state that is not changed any more, in order."""
         if near is None:
             return Known(state, [test(state) for test in self._tests])
-        changed = [at for at, (now, then) in enumerate(zip(state, near.state, strict=True)) if now != then]
+        changed = compress(count(), map(ne, state, near.state))
         truths = list(near.truths)
         for place in {reader for at in changed for reader in self._readers.get(at, ())}:
             truths[place] = self._tests[place](state)
