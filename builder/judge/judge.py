@@ -22,7 +22,7 @@ from builder.judge.values import values_of
 from builder.model.card import Aim, Phase, site_of
 from builder.model.case import Case, CaseOption, Visit
 from builder.model.condition import AnyOf
-from builder.model.judgement import DoseJudgement, OptionJudgement, VisitJudgement
+from builder.model.judgement import DoseJudgement, OptionJudgement, SeverityJudgement, VisitJudgement
 from builder.model.library import Content
 from builder.model.tables import SEVERITIES, Severity
 
@@ -167,13 +167,24 @@ class Judge:
         severity = alike.severity if alike else self.severities.judge(state, declared, earlier)
         graded = SEVERITIES if opened & self.severities.reads else severity.possible
         self._set(state, "severity", graded)
+        exact = hours if isinstance(hours, Decimal) else None
+        return self._framed(state, severity, exact, opened, near)
+
+    def _framed(
+        self,
+        state: list[int],
+        severity: SeverityJudgement,
+        hours: Decimal | None,
+        opened: frozenset[str],
+        near: Frame | None,
+    ) -> Frame:
+        """The frame of a state of which the severity is known."""
         before = list(state)
         phases = self._date(state)
         dated = list(state)
         known = self.sessions.known(dated, near.known if near else None)
         answer, urgency, urgencies = self.sessions.outcome(known)
         self._set(state, "session_urgency", urgencies)
-        exact = hours if isinstance(hours, Decimal) else None
         return Frame(
             tuple(state),
             phases,
@@ -184,7 +195,7 @@ class Judge:
             known,
             self._urgent(known, opened) if opened else 0,
             near,
-            dated=lambda: self.phases.judge(before, exact)[0],
+            dated=lambda: self.phases.judge(before, hours)[0],
             answered=lambda: self.sessions.judge(dated, known)[0],
         )
 
