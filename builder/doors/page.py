@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Any
@@ -37,6 +38,11 @@ _COMPILED = _Compiled()
 def markup(text: str) -> str:
     """A text that is markup already and is not escaped again; it is still a `str`."""
     return Markup(text)  # noqa: S704 - the one place where our own drawings are declared to be markup
+
+
+def data_block(data: object) -> str:
+    """Data as JSON that may stand inside a page: nothing in it can end the element it stands in."""
+    return markup(json.dumps(data, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))
 
 
 def filler(folder: Path, known: Mapping[str, Any]) -> Fill:

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from pathlib import Path
 from urllib.parse import quote
 
-from builder.doors.page import filler, markup
+from builder.doors.page import data_block, filler, markup
 from builder.doors.qr import square
 from builder.doors.serve import Answer
 from builder.flow.hall import OpenClass
@@ -46,8 +45,7 @@ class Pages:
         """The instructor's page as it stands now."""
         words = {"gone": unmarked(self._say("host_gone"))}
         data = {"state": state, "starts": self._desk.starts(), "words": words}
-        text = json.dumps(data, ensure_ascii=False).replace("<", "\\u003c")
-        return self._page("desk.html", {"data": markup(text)})
+        return self._page("desk.html", {"data": data_block(data)})
 
     def start(self, at: str) -> str:
         """Where phones are led: what was asked for, if the site has it, or else the first there is."""

@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-import json
-
-from builder.doors.page import markup
-from builder.model.code import ALIKE, ALPHABET, BETWEEN, LENGTH, VERSIONS
+from builder.doors.page import data_block
 from builder.model.owed import policies_at
 from builder.model.paper import Paper, PaperQuestion, PublishedTest
 from builder.model.site import SitePage
 from builder.render.instructor_address import of_answers, of_booklet, of_typing
 from builder.render.maker import Maker, all_reviewed
+from builder.render.script_data import about_test
 
 SCRIPT = "assets/typing.js"
 LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
@@ -76,19 +74,7 @@ def _row(made: Maker, number: int, asked: PaperQuestion) -> dict[str, object]:
 
 def _typing(made: Maker, test: PublishedTest) -> SitePage:
     papers = {paper.version: [_asked(one) for one in paper.questions] for paper in test.papers}
-    data = {
-        "entry": False,
-        "edition": test.edition,
-        "test": test.test,
-        "alphabet": ALPHABET,
-        "between": BETWEEN,
-        "alike": ALIKE,
-        "length": LENGTH,
-        "letters": VERSIONS,
-        "versions": len(test.papers),
-        "papers": papers,
-        "say": {key: made.say(key) for key in SAID},
-    }
+    data = {"entry": False, "papers": papers, **about_test(made, test, SAID)}
     return made.page(
         of_typing(test.test),
         made.say("i_typing_of", test=test.title),
@@ -102,7 +88,7 @@ def _typing(made: Maker, test: PublishedTest) -> SitePage:
             (one.version, [_row(made, n, asked) for n, asked in enumerate(one.questions, start=1)])
             for one in test.papers
         ],
-        data=markup(json.dumps(data, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c")),
+        data=data_block(data),
     )
 
 

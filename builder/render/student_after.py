@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping, Sequence
 from datetime import date
 
 from builder.disk import fingerprint
-from builder.doors.page import markup
+from builder.doors.page import data_block, markup
 from builder.model.after import INTERVALS, Interval, Reminder, SpacedSet, uid_of
 from builder.model.course import CourseFile
 from builder.model.practice import PracticeCase
@@ -86,7 +85,7 @@ def _data(made: Maker) -> str:
         for one in INTERVALS
     ]
     data = {"key": _key(course), "file": f"{course.id}.ics", "language": course.language, "days": rows}
-    return markup(json.dumps(data, ensure_ascii=False).replace("<", "\\u003c"))
+    return data_block(data)
 
 
 def _key(course: CourseFile) -> str:

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-import json
-
-from builder.doors.page import markup
-from builder.model.code import ALIKE, ALPHABET, BETWEEN, LENGTH, VERSIONS
+from builder.doors.page import data_block
 from builder.model.paper import Paper, PublishedTest
 from builder.model.site import SitePage
 from builder.render.address import of_test, of_version, way
 from builder.render.maker import Maker, all_reviewed
+from builder.render.script_data import about_test
 
 CODES = ("code_wrong", "code_missing", "code_shown", "code_elsewhere", "code_not_kept")
 KEEPING = ("kept", "kept_quick", "not_kept", "other_windows")
@@ -51,7 +49,7 @@ def _entry(made: Maker, test: PublishedTest) -> SitePage:
             {"address": of_version(test.test, one.version), "letter": one.version} for one in test.papers
         ],
         minutes=_minutes(made, test),
-        data=_inline({"entry": True, **_known(made, test, at)}),
+        data=data_block({"entry": True, **_known(made, test, at)}),
     )
 
 
@@ -86,31 +84,16 @@ def _version(made: Maker, test: PublishedTest, paper: Paper, *, alone: bool = Fa
         paper=paper,
         alone=alone,
         minutes=_minutes(made, test),
-        data=_inline(data),
+        data=data_block(data),
     )
 
 
 def _known(made: Maker, test: PublishedTest, at: str) -> dict[str, object]:
     """What the script of either page must know."""
-    return {
-        "edition": test.edition,
-        "test": test.test,
-        "alphabet": ALPHABET,
-        "between": BETWEEN,
-        "alike": ALIKE,
-        "length": LENGTH,
-        "letters": VERSIONS,
-        "versions": len(test.papers),
-        "pages": {one.version: way(at, of_version(test.test, one.version)) for one in test.papers},
-        "say": {key: made.say(key) for key in SAID},
-    }
+    pages = {one.version: way(at, of_version(test.test, one.version)) for one in test.papers}
+    return {"pages": pages, **about_test(made, test, SAID)}
 
 
 def _minutes(made: Maker, test: PublishedTest) -> int | None:
     """The time limit of a test, where the course has set one."""
     return next((one.time_limit for one in made.course.file.tests if one.id == test.test), None)
-
-
-def _inline(data: dict[str, object]) -> str:
-    """JSON that may stand inside a page: nothing in it can end the element it stands in."""
-    return markup(json.dumps(data, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))

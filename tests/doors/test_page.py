@@ -1,10 +1,11 @@
 """The door to page templates."""
 
+import json
 from pathlib import Path
 
 import pytest
 
-from builder.doors.page import filler, markup
+from builder.doors.page import data_block, filler, markup
 from builder.fault import Fault
 
 
@@ -30,3 +31,11 @@ def test_a_template_that_cannot_be_filled_is_a_fault(tmp_path: Path, template: s
     """A missing value, bad syntax or a missing part is named with its template."""
     with pytest.raises(Fault, match=r"x\.html"):
         filled(tmp_path, template)
+
+
+def test_data_cannot_end_the_element_it_stands_in(tmp_path: Path) -> None:
+    """As JSON it is what it was, and no part of it reads as a tag."""
+    given = {"text": "</script><b>", "é": [1, None]}
+    written = filled(tmp_path, "{{ data }}", data=data_block(given))
+    assert "<" not in written
+    assert json.loads(written) == given

@@ -12,34 +12,24 @@ from builder.fault import Fault
 from builder.model.board import BoardRules
 from builder.model.course import AgendaItem
 from builder.model.hours import board_hours, merged, study_minutes, zone_of
-from tests.records.made import BOARD, agenda_of
+from tests.records.made import BOARD, GOLDEN_DAY, agenda_of
 
-AGENDA_A = agenda_of(
-    (1, "08:15", "08:30", "test"),
-    (1, "08:30", "10:00", "lecture"),
-    (1, "10:00", "10:15", "break"),
-    (1, "10:15", "12:15", "hands_on"),
-    (1, "12:15", "13:15", "meal"),
-    (1, "13:15", "15:00", "hands_on"),
-    (1, "15:00", "15:15", "break"),
-    (1, "15:15", "16:45", "hands_on"),
-    (1, "16:45", "17:00", "test"),
-)
+ALL_KINDS = ("lecture", "hands_on", "test", "evaluation")
 
 
 @pytest.mark.parametrize(
     ("kinds", "unit", "hours"),
     [
-        (("lecture", "hands_on", "test"), 60, Fraction(29, 4)),
-        (("lecture", "hands_on", "test"), 50, Fraction(87, 10)),
+        (ALL_KINDS, 60, Fraction(29, 4)),
+        (ALL_KINDS, 50, Fraction(87, 10)),
         (("hands_on",), 60, Fraction(21, 4)),
-        (("lecture", "hands_on", "test", "break"), 60, Fraction(31, 4)),
+        ((*ALL_KINDS, "break"), 60, Fraction(31, 4)),
     ],
 )
 def test_one_agenda_has_many_hours(kinds: tuple[str, ...], unit: int, hours: Fraction) -> None:
     """What a board counts and how long its hour is decide; the golden day is our own."""
     board = BOARD.model_copy(update={"counted": kinds, "minutes_in_hour": unit})
-    assert board_hours(AGENDA_A, board).exact == hours
+    assert board_hours(GOLDEN_DAY, board).exact == hours
 
 
 def minutes_of(agenda: tuple[AgendaItem, ...], board: BoardRules) -> int:

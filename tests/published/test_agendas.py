@@ -13,21 +13,9 @@ import pytest
 from builder.model.course import AgendaItem
 from builder.model.hours import board_hours
 from tests.judge.laws import shipped_world
-from tests.records.made import BOARD, agenda_of
+from tests.records.made import BOARD, GOLDEN_DAY, agenda_of
 
 BOARDS = shipped_world().content.boards
-A = agenda_of(
-    (1, "08:00", "08:15", "sign_in"),
-    (1, "08:15", "08:30", "test"),
-    (1, "08:30", "10:00", "lecture"),
-    (1, "10:00", "10:15", "break"),
-    (1, "10:15", "12:15", "hands_on"),
-    (1, "12:15", "13:15", "meal"),
-    (1, "13:15", "15:00", "hands_on"),
-    (1, "15:00", "15:15", "break"),
-    (1, "15:15", "16:45", "hands_on"),
-    (1, "16:45", "17:00", "evaluation"),
-)
 B = agenda_of(
     (2, "08:30", "08:45", "lecture"),
     (2, "08:45", "10:15", "hands_on"),
@@ -61,7 +49,7 @@ def test_every_shipped_board_is_tried() -> None:
 @pytest.mark.parametrize("name", HOURS)
 def test_two_days_by_every_board(name: str) -> None:
     """The first day, the second, and both, in the board's own unit and rounding."""
-    worked = [board_hours(agenda, BOARDS[name]).amount for agenda in (A, B, (*A, *B))]
+    worked = [board_hours(agenda, BOARDS[name]).amount for agenda in (GOLDEN_DAY, B, (*GOLDEN_DAY, *B))]
     assert worked == [Fraction(one) for one in HOURS[name]]
 
 
@@ -77,14 +65,14 @@ def test_two_days_by_every_board(name: str) -> None:
 def test_with_and_without_evaluation(kinds: tuple[str, ...], unit: int, first: str, second: str) -> None:
     """The same days at sixty and fifty minutes; selling is never counted."""
     board = BOARD.model_copy(update={"counted": kinds, "minutes_in_hour": unit})
-    assert [board_hours(day, board).exact for day in (A, B)] == [Fraction(first), Fraction(second)]
+    assert [board_hours(day, board).exact for day in (GOLDEN_DAY, B)] == [Fraction(first), Fraction(second)]
 
 
 def test_hands_on_share_with_and_without_evaluation() -> None:
     """315 of 435 minutes are 72.4 %, of 420 minutes 75 %: what is counted decides."""
     wide = BOARD.model_copy(update={"counted": (*TAUGHT, "evaluation")})
-    assert board_hours(A, wide).hands_on == Fraction(315, 435)
-    assert board_hours(A, BOARD).hands_on == Fraction(3, 4)
+    assert board_hours(GOLDEN_DAY, wide).hands_on == Fraction(315, 435)
+    assert board_hours(GOLDEN_DAY, BOARD).hands_on == Fraction(3, 4)
     asked = BOARDS["georgia_massage"].hands_on_share
     assert asked is not None
     assert board_hours(B, BOARDS["georgia_massage"]).hands_on < asked <= Fraction(3, 4)
@@ -92,7 +80,7 @@ def test_hands_on_share_with_and_without_evaluation() -> None:
 
 def test_the_national_body_never_gives_more_than_the_clock_less_meals() -> None:
     """At most 8.0 for the first day, whose 30 minutes of break are within the 80 that eight hours allow."""
-    day = board_hours(A, BOARDS["massage_national"]).days[0]
+    day = board_hours(GOLDEN_DAY, BOARDS["massage_national"]).days[0]
     assert day.breaks == 30
     assert day.hours <= Fraction(540 - 60, 60)
 

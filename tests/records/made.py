@@ -267,3 +267,17 @@ def sheet_bytes(code: str, given: Mapping[str, Value], /, **changed: object) -> 
     if "crc32" not in changed:
         made["crc32"] = checksum(AnswerSheet.model_validate(made))
     return json.dumps(made, indent=1).encode("utf-8")
+
+
+GOLDEN_DAY = agenda_of(
+    (1, "08:00", "08:15", "sign_in"),
+    (1, "08:15", "08:30", "test"),
+    (1, "08:30", "10:00", "lecture"),
+    (1, "10:00", "10:15", "break"),
+    (1, "10:15", "12:15", "hands_on"),
+    (1, "12:15", "13:15", "meal"),
+    (1, "13:15", "15:00", "hands_on"),
+    (1, "15:00", "15:15", "break"),
+    (1, "15:15", "16:45", "hands_on"),
+    (1, "16:45", "17:00", "evaluation"),
+)

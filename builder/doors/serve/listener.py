@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import asyncio
-import socket
 import time
 from collections.abc import Callable
 
-import uvicorn
 from starlette.concurrency import run_in_threadpool
 from starlette.requests import ClientDisconnect, Request
 from starlette.types import Receive, Scope, Send
@@ -16,6 +14,7 @@ from builder.doors.serve.answer import Answer, Asked
 from builder.doors.serve.manners import Manners, Pace
 from builder.doors.serve.patience import Patient
 from builder.doors.serve.respond import respond
+from builder.doors.serve.running import Running
 
 SLOWEST = 30.0  # seconds in which the whole of a body must come
 MOST_OPEN = 900
@@ -26,7 +25,7 @@ GIVEN_UP = 408
 TOO_LARGE = 413
 
 
-class Listener:
+class Listener(Running):
     """Answers GET, HEAD and POST on one socket; a POST must come from a page of our own."""
 
     def __init__(
@@ -34,32 +33,7 @@ class Listener:
     ) -> None:
         self._answer, self._manners, self._trouble = answer, manners, trouble
         self._pace = Pace(manners.burst, manners.a_second)
-        settings = uvicorn.Config(
-            self,
-            http=Patient,
-            log_config=None,
-            log_level="critical",
-            access_log=False,
-            lifespan="off",
-            ws="none",
-            server_header=False,
-            limit_concurrency=MOST_OPEN,
-            timeout_graceful_shutdown=2,
-        )
-        self._server = uvicorn.Server(settings)
-
-    def run(self, taken: socket.socket) -> None:
-        """Serve on a reserved socket until the person or `stop` ends it."""
-        try:
-            self._server.run(sockets=[taken])
-        except KeyboardInterrupt:
-            return
-        finally:
-            taken.close()
-
-    def stop(self) -> None:
-        """End serving soon."""
-        self._server.should_exit = True
+        super().__init__(self, http=Patient, log_level="critical", limit_concurrency=MOST_OPEN)
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         """One request, from its head to the answer."""

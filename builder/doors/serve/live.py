@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 import asyncio
-import socket
 from collections.abc import AsyncIterator, Callable
 from dataclasses import dataclass
 
-import uvicorn
 from starlette.applications import Starlette
 from starlette.concurrency import run_in_threadpool
 from starlette.middleware import Middleware
@@ -18,6 +16,7 @@ from starlette.routing import Route
 
 from builder.doors.serve.answer import Answer
 from builder.doors.serve.respond import respond
+from builder.doors.serve.running import Running
 from builder.doors.serve.sockets import LOOPBACK
 
 NAMES = [LOOPBACK, "localhost"]
@@ -46,34 +45,12 @@ class Served:
     notices: str
 
 
-class Server:
+class Server(Running):
     """Serves until it is asked to stop; the page of another site can neither read nor write here."""
 
     def __init__(self, served: Served) -> None:
         self._served = served
-        settings = uvicorn.Config(
-            self.app(),
-            log_config=None,
-            access_log=False,
-            lifespan="off",
-            ws="none",
-            server_header=False,
-            timeout_graceful_shutdown=2,
-        )
-        self._server = uvicorn.Server(settings)
-
-    def run(self, taken: socket.socket) -> None:
-        """Serve on a reserved socket until the person or `stop` ends it."""
-        try:
-            self._server.run(sockets=[taken])
-        except KeyboardInterrupt:
-            return
-        finally:
-            taken.close()
-
-    def stop(self) -> None:
-        """End serving soon."""
-        self._server.should_exit = True
+        super().__init__(self.app())
 
     def app(self) -> Starlette:
         """All that is served; only looking is allowed, and only under this machine's own names."""
