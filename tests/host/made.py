@@ -2,14 +2,13 @@
 
 import shutil
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from threading import Thread
 
 from builder.doors.machine import Reachable
-from builder.doors.serve import LOOPBACK, Asked, Listener, Manners, reserve
+from builder.doors.serve import LOOPBACK, Asked
 from builder.flow.class_told import told_class
 from builder.flow.hall import OpenClass
 from builder.flow.records import course_and_folder
@@ -22,7 +21,7 @@ from builder.model.library import Course
 from builder.model.records import ClassFolder
 from tests.browser.codes import code_for
 from tests.demo.small import small
-from tests.doors.serve.asking import Place
+from tests.doors.serve.asking import Place, listening
 from tests.records.made import answers, sheet_bytes
 from tests.render.sample_site import built
 
@@ -100,20 +99,9 @@ def hall_of(host: Host) -> Iterator[Place]:
         host.entrance.shut()
 
 
-@contextmanager
-def desk_of(host: Host) -> Iterator[Place]:
+def desk_of(host: Host) -> AbstractContextManager[Place]:
     """The instructor's pages of a host, served."""
-    taken = reserve(0)
-    place = Place(taken.getsockname()[1], [])
-    names = frozenset({place.host})
-    listener = Listener(host.own.answer, Manners(names), place.troubles.append)
-    thread = Thread(target=listener.run, args=(taken,))
-    thread.start()
-    try:
-        yield place
-    finally:
-        listener.stop()
-        thread.join(20)
+    return listening(host.own.answer)
 
 
 __all__ = ["COOKIE", "Host", "code_for", "codes", "desk_of", "hall_of", "made", "opened", "sheet"]
