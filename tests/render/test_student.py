@@ -26,18 +26,20 @@ def test_the_site_has_a_page_for_everything() -> None:
         "tests/final.md",
         "tests/final-a.md",
         "tests/final-b.md",
+        "404.md",
     } == ADDRESSES
 
 
 def test_versions_are_not_listed() -> None:
-    """A version is reached by its code; the navigation leads to the entry alone."""
+    """A version is reached by its code, the page for lost ways by none; the navigation leads to the rest."""
     listed = {address for section in plan().sections for address in section.pages}
-    assert ADDRESSES - listed == {"tests/final-a.md", "tests/final-b.md"}
+    assert ADDRESSES - listed == {"tests/final-a.md", "tests/final-b.md", "404.md"}
 
 
 def test_tests_cannot_be_searched() -> None:
-    """No page of a test goes into the search index, every other page does."""
+    """No page of a test goes into the search index, nor the one for lost ways; every other page does."""
     assert {page.address for page in plan().pages if not page.search} == {
+        "404.md",
         "tests/final.md",
         "tests/final-a.md",
         "tests/final-b.md",
