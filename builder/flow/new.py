@@ -36,7 +36,7 @@ FIRST_CASES = (
 
 def asked(kind: str, folder: Path, today: date) -> tuple[Asking, ...]:
     """What has to be known before a file of this sort is begun."""
-    return about_course() if kind == "course" else about(kind, _course(folder), today)
+    return about_course(folder.resolve().name) if kind == "course" else about(kind, _course(folder), today)
 
 
 def begin_course(folder: Path, answers: Mapping[str, str]) -> list[str]:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date, timedelta
 
 from builder.model.asking import Asking
@@ -14,10 +16,11 @@ SOON = 28  # days until a class that is planned today
 TITLE = Asking("title", "Its title")
 
 
-def about_course() -> tuple[Asking, ...]:
-    """What is asked before a course is begun."""
+def about_course(folder: str) -> tuple[Asking, ...]:
+    """What is asked before a course is begun; the name of its folder is suggested as its title."""
+    named = " ".join(re.split(r"[\s_-]+", folder.strip(" _-.")))
     return (
-        TITLE,
+        replace(TITLE, suggested=named[:1].upper() + named[1:] or None),
         Asking("provider", "Who offers it (the name of your business)", "Write here who offers it"),
         Asking("instructor", "Who teaches it", "Write here who teaches it"),
         Asking("licence", "The licence its participants hold", "Licensed massage therapist"),

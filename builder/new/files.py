@@ -40,9 +40,9 @@ def _station(answers: Answers, course: Course, _: date) -> dict[str, str]:
 
 
 def _performed(course: Course) -> str:
-    """The objective that a station most likely proves: one about performing, or else the last."""
+    """The objective that a station most likely proves: one about performing or choosing, or else the last."""
     ids = [one.id for one in course.file.objectives]
-    return "perform" if "perform" in ids else ids[-1]
+    return next((one for one in ("perform", "choose") if one in ids), ids[-1])
 
 
 def _question(answers: Answers, *_: object) -> dict[str, str]:

@@ -27,9 +27,11 @@ def test_where_nobody_can_answer_what_is_missing_is_named(tmp_path: Path) -> Non
     """All of it at once, with the way out."""
     with pytest.raises(click.UsageError, match=r"Give --title, --provider.*--defaults"):
         status(run("new", "course", tmp_path / "course"))
-    with pytest.raises(click.UsageError, match=r"Give --title; --defaults"):
-        status(run("new", "course", tmp_path / "course", "--defaults"))
     assert not (tmp_path / "course").exists()
+    assert status(run("new", "course", tmp_path / "course", "--defaults")) == 0
+    with pytest.raises(click.UsageError, match=r"Give --title; --defaults"):
+        status(run("new", "lesson", tmp_path / "course", "--defaults"))
+    assert not (tmp_path / "course" / "lessons").exists()
 
 
 def test_what_is_not_given_is_asked(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
@@ -38,14 +40,14 @@ def test_what_is_not_given_is_asked(tmp_path: Path, monkeypatch: pytest.MonkeyPa
 
     def typed(words: str, *, default: str | None, type: object) -> str:  # noqa: A002, ARG001 - click's own name
         asked.append(words)
-        return default or "Typed title"
+        return default or "Typed"
 
     monkeypatch.setattr("click.prompt", typed)
     monkeypatch.setattr("builder.cli.new._can_ask", lambda: True)
-    assert status(run("new", "course", tmp_path / "course", "--licence", "Physiotherapist")) == 0
+    assert status(run("new", "course", tmp_path / "wagon_course", "--licence", "Physiotherapist")) == 0
     assert asked == ["Its title", "Who offers it (the name of your business)", "Who teaches it"]
-    text = (tmp_path / "course" / "course.yml").read_text(encoding="utf-8")
-    assert "title: Typed title" in text
+    text = (tmp_path / "wagon_course" / "course.yml").read_text(encoding="utf-8")
+    assert "title: Wagon course" in text
     assert "licence: Physiotherapist" in text
 
 

@@ -16,12 +16,22 @@ def test_what_is_asked_may_be_given_as_an_option(kind: str, tmp_path: Path) -> N
     askings = about(kind, course_in(begun(tmp_path / "course")), TODAY)
     assert tuple(one.name for one in askings) == THINGS[kind][1]
     assert all(one.suggested in one.choices for one in askings if one.choices and one.suggested)
-    assert tuple(one.name for one in about_course()) == THINGS["course"][1]
+    assert tuple(one.name for one in about_course("course")) == THINGS["course"][1]
 
 
-def test_only_the_title_has_no_suggestion() -> None:
-    """Everything else can be changed in the file."""
-    assert [one.name for one in about_course() if one.suggested is None] == ["title"]
+@pytest.mark.parametrize(
+    ("folder", "title"),
+    [
+        ("Wagon course", "Wagon course"),
+        ("my_first-course", "My first course"),
+        ("ärzte", "Ärzte"),
+        ("_", None),
+    ],
+)
+def test_a_course_may_be_called_as_its_folder_is(folder: str, title: str | None) -> None:
+    """Its title is suggested; everything else can be changed in the file."""
+    assert about_course(folder)[0].suggested == title
+    assert all(one.suggested for one in about_course(folder)[1:])
 
 
 def test_how_long_ago_is_what_is_usual_for_the_injury() -> None:
