@@ -18,7 +18,11 @@ import pytest
 from builder.doors.machine import reachable
 from tests.doors.serve.asking import Place
 
-CODE = "from builder.cli import main; main()"
+# As a terminal starts it: in the background of a script Ctrl-C would be ignored from the start.
+CODE = (
+    "import signal; signal.signal(signal.SIGINT, signal.default_int_handler); "
+    "from builder.cli import main; main()"
+)
 
 
 @dataclass(frozen=True)
