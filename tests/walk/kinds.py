@@ -99,6 +99,14 @@ def about_to_clear(page: Page) -> None:
     page.evaluate("scrollTo(0, 0)")
 
 
+def begun(page: Page) -> None:
+    """Answers from paper, a sheet begun and a line of it wrong."""
+    page.locator("#code").fill(code_for("A"))
+    page.keyboard.press("Enter")
+    page.keyboard.type("?A")
+    page.locator("#typing-on").click()
+
+
 @dataclass(frozen=True)
 class Kind:
     """A kind of page in one state: our name, the page's own, its address, and how to get there."""
@@ -142,6 +150,10 @@ KINDS: tuple[Kind, ...] = (
     Kind("room, answered", "room", "room/unicycle-thigh.html", opened_up, PRIVATE),
     Kind("key", "key", "tests/final-a.html", unfolded, PRIVATE),
     Kind("key on one sheet", "table", "tests/final-a-table.html", side=PRIVATE),
+    Kind("booklet", "handouts", "paper/final-a.html", side=PRIVATE),
+    Kind("booklet in large print", "handouts", "paper/final-a-large.html", side=PRIVATE),
+    Kind("answer sheet", "handouts", "paper/final-a-answers.html", side=PRIVATE),
+    Kind("typing in", "typing", "paper/final.html", begun, PRIVATE),
     Kind("matrix", "matrix", "matrix.html", side=PRIVATE),
     Kind("policies", "policies", "policies.html", side=PRIVATE),
     Kind("coverage", "coverage", "coverage.html", side=PRIVATE),
