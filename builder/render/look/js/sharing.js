@@ -26,8 +26,17 @@
       button.disabled = true;
       sitting.forget().then(leave, leave);
     }
+    /* What this person practised, and wrote for themselves. */
+    function forgetNotes() {
+      try {
+        Object.keys(localStorage).filter(function (name) {
+          return /^caseloom\/(?:practice|after)\//.test(name);
+        }).forEach(function (name) { localStorage.removeItem(name); });
+      } catch (blocked) { /* Then nothing was kept. */ }
+    }
     function leave() {
       loom.forgetCode();
+      forgetNotes();
       document.querySelectorAll("form").forEach(function (form) { form.reset(); });
       byId("sheet-text").value = "";
       location.replace(loom.wayBack());
