@@ -234,7 +234,7 @@ FILE: dict[str, Any] = {
         "who": "Therapists of the touring circus.",
         "licence": "A licence to treat soft tissue.",
     },
-    "description": "Which technique is right for which tissue, in which phase, and how much of it.",
+    "description": "What suits a bruise, a pull or a sprain, from day to day.",
     "subjects": "Soft-tissue injuries",
     "delivery": "Live",
     "objectives": [{"id": "phases", "text": "Tell the phase of healing from time and signs."}],
